@@ -1,0 +1,4 @@
+@NullMarked
+package footing.cli;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package footing.core;
+
+import org.jspecify.annotations.NullMarked;

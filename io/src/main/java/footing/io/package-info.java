@@ -1,0 +1,4 @@
+@NullMarked
+package footing.io;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package footing.web;
+
+import org.jspecify.annotations.NullMarked;
