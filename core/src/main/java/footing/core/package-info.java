@@ -1,4 +1,0 @@
-@NullMarked
-package footing.core;
-
-import org.jspecify.annotations.NullMarked;
