@@ -27,8 +27,8 @@ public record ResolvedCrew(
         fixes = List.copyOf(fixes);
     }
 
-    /** Days on which less can be made up; {@code makeUpLater} may be the crew's own unknown. */
-    public record FullWeeks(Season days, double makeUpToday, Spread makeUpLater, boolean laterStated) {}
+    /** Days on which less can be made up; where {@code makeUpLater} is no single share it is the crew's own unknown. */
+    public record FullWeeks(Season days, double makeUpToday, Spread makeUpLater) {}
 
     /** A fix: its share of the flats, the delay in hours, what it costs and what goes on meanwhile. */
     public record ResolvedFix(

@@ -112,10 +112,7 @@ public final class Resolver {
         for (int i = 0; i < crew.fullWeeks().size(); i++) {
             Case.FullWeek week = crew.fullWeeks().get(i);
             weeks.add(new ResolvedCrew.FullWeeks(
-                    week.days(),
-                    listed(Key.FULL_TODAY, id, i).likely(),
-                    listed(Key.FULL_LATER, id, i),
-                    week.numbers().get(Key.FULL_LATER).isPresent()));
+                    week.days(), listed(Key.FULL_TODAY, id, i).likely(), listed(Key.FULL_LATER, id, i)));
         }
         List<ResolvedCrew.ResolvedFix> fixes = new ArrayList<>();
         for (int i = 0; i < crew.fixes().size(); i++) {
