@@ -22,8 +22,8 @@ import java.util.Optional;
  * others follow from what stands beside them.
  */
 public enum Key {
-    DISCOUNT_RATE(rate(Place.MONEY, "discountRate", -0.2, "what money is worth a year")
-            .practice(0.08)),
+    DISCOUNT_RATE(
+            rate(Place.MONEY, "discountRate", 0, "what money is worth a year").practice(0.08)),
     INFLATION(rate(Place.MONEY, "inflation", -0.2, "rise of prices a year").practice(0.025)),
     SHOP_RATE(money(Place.MONEY, "shopRate", "an hour in the shop").orElse("the crew's wage with burden", Key::wage)),
 

@@ -71,6 +71,23 @@ public record ResolvedMachine(
         return found;
     }
 
+    public double flatsAt(Position position) {
+        return flatsAt.get(index(position));
+    }
+
+    public int count(Position position) {
+        return counts.get(index(position));
+    }
+
+    /** Hours on the set that is on the machine now. */
+    public double worn(Position position) {
+        return worn.get(index(position));
+    }
+
+    private static int index(Position position) {
+        return position == Position.DRIVE ? 0 : 1;
+    }
+
     /** True if the entry carries another assembly than the machine does now. */
     public boolean differs(Entry entry, Position position) {
         return !entry.at(position).equals(carried().at(position));

@@ -1,0 +1,91 @@
+package footing.core.future;
+
+import footing.core.chance.Metalog;
+import footing.core.chance.Spread;
+import footing.core.fleet.Position;
+import footing.core.fleet.ResolvedAssembly;
+import footing.core.fleet.ResolvedMachine;
+import org.jspecify.annotations.Nullable;
+
+/** An assembly of a machine as the simulation reads it: sums of money for a set, hours, and where its draws are. */
+final class Article {
+    final int index;
+    final String id;
+    final Position position;
+    final boolean holdsAir;
+    final int count;
+    final double price;
+    final double renewalPrice;
+    final double tirePrice;
+    final double bothTires;
+    final double scrap;
+    final double fitting;
+    final double upkeepPerHour;
+    final double medianLife;
+    final Spread flatFactor;
+    final Spread ruinFactor;
+    final double lifeUnsure;
+
+    private final ResolvedAssembly assembly;
+    private final double groundWear;
+    private final double shopRate;
+    private final @Nullable Metalog life;
+
+    Article(int index, ResolvedAssembly a, ResolvedMachine m) {
+        this.index = index;
+        assembly = a;
+        id = a.id();
+        position = a.position();
+        holdsAir = a.kind().holdsAir();
+        count = m.count(a.position());
+        shopRate = m.terms().shopRate();
+        price = count * a.price();
+        renewalPrice = count * a.renewalPrice();
+        tirePrice = a.tirePrice();
+        bothTires = count * (a.tirePrice() + a.scrapFee()) + a.changeHours() / 2 * shopRate;
+        scrap = count * a.scrapFee();
+        fitting = (a.changeHours() + m.relevel()) * shopRate;
+        upkeepPerHour = a.check() / a.checkEvery() * m.crew().hourlyCost();
+        groundWear = m.groundWear();
+        medianLife = a.life().likely() * groundWear;
+        flatFactor = a.flatFactor();
+        ruinFactor = a.ruinFactor();
+        lifeUnsure = a.lifeUnsure();
+        life = a.life() instanceof Metalog metalog ? metalog : null;
+    }
+
+    /** A set's life, from a uniform already clipped and its logit. */
+    double life(double y, double logit, double factor) {
+        double stated = life == null ? assembly.life().likely() : life.quantile(y, logit);
+        return stated * factor * groundWear;
+    }
+
+    /** The life of a set that has already run {@code worn} hours: drawn from what is left of the distribution. */
+    double lifeBeyond(double worn, double u, double factor) {
+        if (life == null) {
+            return life(u, 0, factor);
+        }
+        double below = life.cumulative(worn / (factor * groundWear));
+        double y = Math.min(below + (1 - below) * u, Metalog.MOST_Y);
+        return life(y, Math.log(y / (1 - y)), factor);
+    }
+
+    /** The share of the hits of a fix that are a flat here: φ. */
+    double share(FixTable fixes, int fix, double flat, double ruin) {
+        return fixes.replacesTire[fix] ? ruin : fixes.sealable[fix] ? flat : holdsAir ? 1 : 0;
+    }
+
+    /** What a set in use for a share of its life adds to or takes off the trade, today's money. */
+    double atTrade(double age) {
+        return count
+                * (assembly.tradeCredit() * assembly.price() * (1 - age)
+                        - assembly.tradeDeduction() * assembly.renewalPrice() * Math.max(0, (age - 0.5) / 0.5));
+    }
+
+    /** What it is worth on the owner's next machine, the take-offs put back; less than any trade if it can't move. */
+    double carriedOn(double age) {
+        return assembly.carryOn() > 0
+                ? count * assembly.carryOn() * assembly.price() * (1 - age) - assembly.changeHours() * shopRate
+                : Double.NEGATIVE_INFINITY;
+    }
+}

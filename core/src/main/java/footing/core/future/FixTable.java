@@ -1,0 +1,46 @@
+package footing.core.future;
+
+import footing.core.chance.Spread;
+import footing.core.fleet.ResolvedCrew;
+import java.util.List;
+
+/** A crew's fixes by column. */
+final class FixTable {
+    final int size;
+    final double[] cumulated;
+    final Spread[] delay;
+    final double[] cost;
+    final double[] output;
+    final boolean[] replacesTire;
+    final boolean[] sealable;
+
+    FixTable(List<ResolvedCrew.ResolvedFix> fixes) {
+        size = fixes.size();
+        cumulated = new double[size];
+        delay = new Spread[size];
+        cost = new double[size];
+        output = new double[size];
+        replacesTire = new boolean[size];
+        sealable = new boolean[size];
+        double sum = 0;
+        for (int i = 0; i < size; i++) {
+            ResolvedCrew.ResolvedFix fix = fixes.get(i);
+            sum += fix.share();
+            cumulated[i] = sum;
+            delay[i] = fix.delay();
+            cost[i] = fix.cost();
+            output[i] = fix.output();
+            replacesTire[i] = fix.replacesTire();
+            sealable[i] = fix.sealable();
+        }
+    }
+
+    /** The first fix whose cumulated share exceeds u; the last if none does. */
+    int pick(double u) {
+        int fix = 0;
+        while (fix < size - 1 && !(cumulated[fix] > u)) {
+            fix++;
+        }
+        return fix;
+    }
+}

@@ -1,0 +1,128 @@
+package footing.core.future;
+
+import footing.core.fleet.Position;
+
+/** Runs futures of one machine; one for each thread that does. */
+final class Simulation {
+    private final MachinePlan plan;
+    private final Unknowns unknowns;
+    private final Side[] sides;
+    private final double keep;
+    private final double[] constants;
+    /** After-tax present values of the future just run, by course: parts only, with time, all. */
+    private final double[][] parts;
+
+    private final double[][] time;
+    private final double[][] all;
+    private final boolean[][] fitted;
+
+    /** A position's draws and what lives through them. */
+    private static final class Side {
+        final Encounters encounters;
+        final LifeDraws lives;
+        final CourseRun run;
+        final double[] mostAccepted;
+
+        Side(MachinePlan plan, Position position, Unknowns unknowns) {
+            encounters = new Encounters(plan, position);
+            lives = new LifeDraws(plan, position);
+            run = new CourseRun(plan, encounters, lives, unknowns);
+            mostAccepted = new double[plan.fixes.size];
+        }
+    }
+
+    Simulation(MachinePlan plan, int atMost) {
+        this.plan = plan;
+        unknowns = new Unknowns(plan);
+        sides = new Side[] {
+            new Side(plan, Position.DRIVE, unknowns), new Side(plan, Position.CASTER, unknowns),
+        };
+        keep = 1 - plan.machine.terms().taxRate();
+        constants = plan.entryConstants();
+        int n = plan.courses.size();
+        parts = new double[n][atMost];
+        time = new double[n][atMost];
+        all = new double[n][atMost];
+        fitted = new boolean[n][atMost];
+    }
+
+    /**
+     * Runs futures {@code from} to {@code to}, exclusive.
+     *
+     * @param costs receives the cost of each entry in each future, by future number
+     */
+    Block run(int from, int to, double[][] costs) {
+        Block block = new Block(plan);
+        for (int f = from; f < to; f++) {
+            future(f, f - from, block);
+        }
+        block.futures = to - from;
+        for (int e = 0; e < constants.length; e++) {
+            combine(e, from, to, costs[e], block);
+        }
+        return block;
+    }
+
+    private void future(int number, int slot, Block block) {
+        unknowns.draw(number);
+        for (Side side : sides) {
+            side.lives.draw(number);
+        }
+        drawEncounters(number);
+        for (int c = 0; c < plan.courses.size(); c++) {
+            Course course = plan.courses.get(c);
+            CourseRun run = side(course.position()).run;
+            run.run(course, block.courses.get(c), course.changes() ? null : block.fixes);
+            double goods = (run.renewals + run.repairs) * keep - run.trade * plan.presentAtTrade * keep;
+            double hours = (run.crewTime + run.upkeep) * keep;
+            parts[c][slot] = goods;
+            time[c][slot] = goods + hours;
+            all[c][slot] = goods + hours + run.lostWork * keep;
+            fitted[c][slot] = course.changes() && run.wantedFitted;
+        }
+    }
+
+    private Side side(Position position) {
+        return position == Position.DRIVE ? sides[0] : sides[1];
+    }
+
+    /** Hits that no article of a position could take as a flat are not kept. */
+    private void drawEncounters(int number) {
+        double worst = (1 + plan.machine.wornTireEffect() / 2) / 2;
+        for (Position position : Position.values()) {
+            Side side = side(position);
+            double[] most = side.mostAccepted;
+            java.util.Arrays.fill(most, 0);
+            double any = 0;
+            for (Article a : plan.articlesAt(position)) {
+                for (int fix = 0; fix < most.length; fix++) {
+                    double share = a.share(plan.fixes, fix, unknowns.flatFactor[a.index], unknowns.ruinFactor[a.index]);
+                    most[fix] = Math.max(most[fix], share * worst);
+                    any = Math.max(any, share);
+                }
+            }
+            if (any > 0) {
+                side.encounters.draw(number, unknowns, most);
+            } else {
+                side.encounters.size = 0;
+            }
+        }
+    }
+
+    private void combine(int e, int from, int to, double[] costs, Block block) {
+        int d = plan.driveCourse[e];
+        int c = plan.casterCourse[e];
+        int carriedDrive = plan.driveCourse[0];
+        int carriedCaster = plan.casterCourse[0];
+        boolean changes = plan.courses.get(d).changes() || plan.courses.get(c).changes();
+        double constant = constants[e];
+        for (int slot = 0; slot < to - from; slot++) {
+            costs[from + slot] = all[d][slot] + all[c][slot] + constant;
+            double carriedParts = parts[carriedDrive][slot] + parts[carriedCaster][slot];
+            double carriedTime = time[carriedDrive][slot] + time[carriedCaster][slot];
+            block.partsPay[e] += carriedParts > parts[d][slot] + parts[c][slot] + constant ? 1 : 0;
+            block.partsAndTimePay[e] += carriedTime > time[d][slot] + time[c][slot] + constant ? 1 : 0;
+            block.neverFitted[e] += changes && !fitted[d][slot] && !fitted[c][slot] ? 1 : 0;
+        }
+    }
+}
