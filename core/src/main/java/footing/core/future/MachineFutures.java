@@ -1,0 +1,116 @@
+package footing.core.future;
+
+import footing.core.fleet.ResolvedMachine;
+import java.util.ArrayDeque;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Queue;
+
+/**
+ * The futures of one machine. Pieces of them can be run on any threads at once; their sums are added in the order of
+ * the futures, so the outcome is the same to the last bit however they were run.
+ *
+ * <p>Keeps one number for each entry and future, the cost, which the percentiles need; everything else is summed.
+ */
+public final class MachineFutures {
+    /** Futures summed at a time; part of what fixes the last bits of a sum. */
+    public static final int PIECE = 2048;
+
+    private final MachinePlan plan;
+    private final Queue<Simulation> idle = new ArrayDeque<>();
+    private final Block sum;
+    private double[][] costs;
+
+    public MachineFutures(ResolvedMachine machine, long seed) {
+        plan = new MachinePlan(machine, seed);
+        sum = new Block(plan);
+        costs = new double[machine.entries().size()][0];
+    }
+
+    /** The sums of one piece, to be added in its turn. */
+    public static final class Piece {
+        private final Block block;
+
+        private Piece(Block block) {
+            this.block = block;
+        }
+    }
+
+    public ResolvedMachine machine() {
+        return plan.machine;
+    }
+
+    /** Futures added so far. */
+    public int futures() {
+        return sum.futures;
+    }
+
+    /** Makes room for futures up to a number, before any piece of them runs. */
+    public void reserve(int futures) {
+        for (int e = 0; e < costs.length; e++) {
+            if (costs[e].length < futures) {
+                costs[e] = Arrays.copyOf(costs[e], futures);
+            }
+        }
+    }
+
+    /** Runs futures {@code from} to {@code to}, exclusive, at most {@value #PIECE} of them. */
+    public Piece run(int from, int to) {
+        Simulation simulation;
+        synchronized (idle) {
+            simulation = idle.poll();
+        }
+        if (simulation == null) {
+            simulation = new Simulation(plan, PIECE);
+        }
+        Block block = simulation.run(from, to, costs);
+        synchronized (idle) {
+            idle.add(simulation);
+        }
+        return new Piece(block);
+    }
+
+    /** Adds the sums of the next piece. */
+    public void add(Piece piece) {
+        sum.add(piece.block);
+    }
+
+    /** Runs and adds the futures up to a number, here and now. */
+    public MachineFutures runAll(int futures) {
+        reserve(futures);
+        for (int from = sum.futures; from < futures; from += PIECE) {
+            add(run(from, Math.min(from + PIECE, futures)));
+        }
+        return this;
+    }
+
+    /** The cost of an entry in each future run; the caller must not change it. */
+    public double[] costs(int entry) {
+        double[] all = costs[entry];
+        return all.length == sum.futures ? all : Arrays.copyOf(all, sum.futures);
+    }
+
+    public EntryOutcome outcome(int entry) {
+        return new Outcomes(plan, sum).entry(entry);
+    }
+
+    /** The flats of the carried package by fix. */
+    public List<FixOutcome> fixes() {
+        return new Outcomes(plan, sum).fixes();
+    }
+
+    /** Present value of one unit of start cost that is not shop time, net of what tax gives back. */
+    public double presentValueOfOne() {
+        return Purchase.presentValueOfOne(plan.machine, plan.calendar);
+    }
+
+    /** The monthly payment on a start cost under the case's loan, or the usual one. */
+    public double monthlyPayment(double startCost) {
+        return plan.monthly.loan().payment(startCost);
+    }
+
+    /** Months over which payments and what they avoid are compared. */
+    public double monthlyMonths() {
+        return plan.monthly.months();
+    }
+}
