@@ -55,7 +55,7 @@ find_maven() {
     esac
 }
 
-can_install() { [[ $(id -u) -eq 0 && -e /etc/debian_version ]] && command -v apt-get >/dev/null; }
+can_install() { [[ $(id -u) -eq 0 ]] && command -v apt-get >/dev/null; }
 
 apt() { DEBIAN_FRONTEND=noninteractive apt-get -qq "$@" </dev/null >&2; }
 
