@@ -1,0 +1,4 @@
+package footing.core.unmarked;
+
+/** Its package has no package-info.java, on purpose. */
+public final class Unmarked {}
