@@ -90,6 +90,11 @@ public final class MachineFutures {
         return all.length == sum.futures ? all : Arrays.copyOf(all, sum.futures);
     }
 
+    /** What an entry costs at the start, before tax and loan. */
+    public double startCost(int entry) {
+        return plan.purchases[entry].startCost();
+    }
+
     public EntryOutcome outcome(int entry) {
         return new Outcomes(plan, sum).entry(entry);
     }
