@@ -43,7 +43,7 @@ public record Explanation(String label, double value, Unit unit, How how, String
     }
 
     /** A value worked out from its parts by the rule. */
-    public static Explanation of(String label, Unit unit, How how, List<Explanation> parts) {
+    public static Explanation by(String label, Unit unit, How how, List<Explanation> parts) {
         double value = parts.get(0).value();
         for (Explanation part : parts.subList(1, parts.size())) {
             value = switch (how) {

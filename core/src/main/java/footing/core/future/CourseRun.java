@@ -55,7 +55,7 @@ final class CourseRun {
         sums = new CourseSums(plan.years);
     }
 
-    void tell(Ledger told) {
+    void tell(@Nullable Ledger told) {
         ledger = told;
     }
 

@@ -104,6 +104,40 @@ public final class MachineFutures {
         return new Outcomes(plan, sum).fixes();
     }
 
+    /** Runs futures anew to count what happens under an entry. */
+    public Tally tally(int entry, int futures) {
+        Tally tally = new Tally(futures, plan.fixes.size);
+        Simulation simulation = new Simulation(plan, PIECE);
+        simulation.tell(tally, entry);
+        double[][] unused = new double[costs.length][futures];
+        for (int from = 0; from < futures; from += PIECE) {
+            simulation.run(from, Math.min(from + PIECE, futures), unused);
+        }
+        return tally;
+    }
+
+    /** The present value of paying a start cost: so much for each unit of it, and so much for its shop time. */
+    public record PurchaseFactors(double startCost, double shopTime) {}
+
+    /** How a start cost becomes a purchase: by the loan, if one applies, and the tax it saves before the trade. */
+    public PurchaseFactors purchaseFactors() {
+        double goods = Purchase.ofOne(plan.machine, plan.calendar, 0).presentValue();
+        double shop = Purchase.ofOne(plan.machine, plan.calendar, 1).presentValue();
+        return new PurchaseFactors(goods, shop - goods);
+    }
+
+    /** The nominal start cost that tax has not yet deducted at the trade. */
+    public double undeducted(int entry) {
+        return plan.purchases[entry].undeducted();
+    }
+
+    /** What a price of today, and what a nominal sum, at the trade counts for now. */
+    public record TradeFactors(double today, double nominal) {}
+
+    public TradeFactors tradeFactors() {
+        return new TradeFactors(plan.presentAtTrade, plan.presentAtTrade / plan.nominalAtTrade);
+    }
+
     /** Present value of one unit of start cost that is not shop time, net of what tax gives back. */
     public double presentValueOfOne() {
         return Purchase.presentValueOfOne(plan.machine, plan.calendar);

@@ -63,6 +63,11 @@ record Purchase(
         return count * wanted.price() - fetched;
     }
 
+    /** A start cost of one unit, some of it shop time. */
+    static Purchase ofOne(ResolvedMachine m, HourCalendar calendar, double shopTime) {
+        return new Paying(m, calendar).of(1, shopTime);
+    }
+
     /** The present value of one unit of extra start cost that is not shop time, with what the tax gives back. */
     static double presentValueOfOne(ResolvedMachine m, HourCalendar calendar) {
         Paying paying = new Paying(m, calendar);

@@ -1,6 +1,7 @@
 package footing.core.future;
 
 import footing.core.fleet.Position;
+import org.jspecify.annotations.Nullable;
 
 /** Runs futures of one machine; one for each thread that does. */
 final class Simulation {
@@ -31,6 +32,9 @@ final class Simulation {
         }
     }
 
+    private @Nullable Tally tally;
+    private int told;
+
     Simulation(MachinePlan plan, int atMost) {
         this.plan = plan;
         unknowns = new Unknowns(plan);
@@ -44,6 +48,12 @@ final class Simulation {
         time = new double[n][atMost];
         all = new double[n][atMost];
         fitted = new boolean[n][atMost];
+    }
+
+    /** Counts what happens under an entry from now on. */
+    void tell(Tally counts, int entry) {
+        tally = counts;
+        told = entry;
     }
 
     /**
@@ -72,6 +82,7 @@ final class Simulation {
         for (int c = 0; c < plan.courses.size(); c++) {
             Course course = plan.courses.get(c);
             CourseRun run = side(course.position()).run;
+            run.tell(c == plan.driveCourse[told] || c == plan.casterCourse[told] ? tally : null);
             run.run(course, block.courses.get(c), course.changes() ? null : block.fixes);
             double goods = (run.renewals + run.repairs) * keep - run.trade * plan.presentAtTrade * keep;
             double hours = (run.crewTime + run.upkeep) * keep;

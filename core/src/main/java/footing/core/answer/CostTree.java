@@ -1,0 +1,340 @@
+package footing.core.answer;
+
+import static footing.core.answer.Explanation.How.DIFFERENCE;
+import static footing.core.answer.Explanation.How.PRODUCT;
+import static footing.core.answer.Explanation.How.QUOTIENT;
+import static footing.core.answer.Explanation.How.SUM;
+import static footing.core.answer.Explanation.by;
+import static footing.core.answer.Explanation.leaf;
+
+import footing.core.answer.Explanation.Unit;
+import footing.core.fleet.Case;
+import footing.core.fleet.InForce;
+import footing.core.fleet.Input;
+import footing.core.fleet.Key;
+import footing.core.fleet.Position;
+import footing.core.fleet.ResolvedAssembly;
+import footing.core.fleet.ResolvedMachine;
+import footing.core.fleet.Values;
+import footing.core.fleet.When;
+import footing.core.future.MachineFutures;
+import footing.core.future.Tally;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** The trees of the parts of one entry's cost: what was counted times what was stated. */
+final class CostTree {
+    private final MachineFutures futures;
+    private final ResolvedMachine machine;
+    private final ResolvedMachine.Entry entry;
+    private final int index;
+    private final Values values;
+    private final Tally tally;
+    private final String counted;
+
+    CostTree(Case stated, MachineFutures futures, int entry) {
+        this.futures = futures;
+        machine = futures.machine();
+        index = entry;
+        this.entry = machine.entries().get(entry);
+        values = new Values(stated, stated.machine(machine.id()));
+        tally = futures.tally(entry, futures.futures());
+        counted = "simulated: mean of " + futures.futures() + " futures, at present value";
+    }
+
+    Explanation cost() {
+        Explanation spent = of(
+                "spent", Unit.MONEY, SUM, List.of(purchase(), renewals(), repairs(), crewTime(), lostWork(), upkeep()));
+        return by("cost of " + entry.id(), Unit.MONEY, DIFFERENCE, List.of(spent, tradeIn()));
+    }
+
+    Explanation startCost() {
+        List<Explanation> items = new ArrayList<>();
+        if (entry.upcharge().isPresent() && machine.isNew()) {
+            items.add(stated(Key.UPCHARGE, machine.id(), entry.id()));
+        } else if (entry.when() == When.NOW) {
+            startItems(items);
+        }
+        return sum("start cost", items);
+    }
+
+    private void startItems(List<Explanation> items) {
+        boolean changed = false;
+        for (Position p : Position.values()) {
+            if (machine.differs(entry, p)) {
+                ResolvedAssembly wanted = machine.assembly(entry, p);
+                boolean treated = wanted.madeByTreating(machine.assembly(machine.carried(), p));
+                items.add(
+                        product("set of " + wanted.id(), count(p), asm(treated ? Key.TREAT_PRICE : Key.PRICE, wanted)));
+                if (treated || !machine.isNew()) {
+                    Key hours = treated ? Key.TREAT_HOURS : Key.CHANGE_HOURS;
+                    items.add(product("shop time for it", asm(hours, wanted), shopRate()));
+                }
+                if (!treated && wanted.carryOn() == 0) {
+                    items.add(takeOff(p));
+                }
+                changed |= !treated;
+            }
+        }
+        if (changed && !machine.isNew()) {
+            items.add(product("leveling the deck", stated(Key.RELEVEL, machine.id(), ""), shopRate()));
+        }
+    }
+
+    private Explanation takeOff(Position p) {
+        ResolvedAssembly carried = machine.assembly(machine.carried(), p);
+        double median = carried.life().likely() * machine.groundWear();
+        Explanation unused = leaf(
+                "unused share of the set taken off, counted as money in",
+                -Math.max(0, 1 - machine.worn(p) / median),
+                Unit.SHARE,
+                "less 1 − hours on it / its usual life here");
+        return product(
+                "fetched by the set taken off", count(p), asm(Key.TAKE_OFF, carried), asm(Key.PRICE, carried), unused);
+    }
+
+    Explanation purchase() {
+        MachineFutures.PurchaseFactors factors = futures.purchaseFactors();
+        Explanation start = startCost();
+        if (factors.startCost() == 1 && factors.shopTime() == 0) {
+            return by("purchase", Unit.MONEY, SUM, List.of(start));
+        }
+        Explanation goods = product(
+                "start cost as it is paid",
+                start,
+                leaf(
+                        "present value of one unit of it",
+                        factors.startCost(),
+                        Unit.FACTOR,
+                        "loan payments and tax saved"));
+        Explanation shop = product(
+                "what shop time differs by",
+                leaf("shop time in it", futures.outcome(index).shopTime(), Unit.MONEY, "hours times the shop's rate"),
+                leaf("difference for one unit of it", factors.shopTime(), Unit.FACTOR, "it is deducted at once"));
+        return by("purchase", Unit.MONEY, SUM, List.of(goods, shop));
+    }
+
+    Explanation renewals() {
+        List<Explanation> items = new ArrayList<>();
+        for (Map.Entry<Tally.Renewal, Double> r : tally.renewals().entrySet()) {
+            ResolvedAssembly off = assembly(r.getKey().off());
+            ResolvedAssembly fitted = assembly(r.getKey().fitted());
+            boolean same = off.id().equals(fitted.id());
+            Explanation set =
+                    product("the set", count(fitted.position()), asm(same ? Key.RENEWAL_PRICE : Key.PRICE, fitted));
+            Explanation scrap = product("throwing the old one away", count(off.position()), asm(Key.SCRAP_FEE, off));
+            Explanation hours = of(
+                    "shop hours",
+                    Unit.HOURS,
+                    SUM,
+                    List.of(asm(Key.CHANGE_HOURS, fitted), stated(Key.RELEVEL, machine.id(), "")));
+            Explanation each =
+                    by("each", Unit.MONEY, SUM, List.of(set, scrap, product("shop time", hours, shopRate())));
+            String label = same ? "new sets of " + fitted.id() : fitted.id() + " in place of " + off.id();
+            items.add(product(label, leaf("sets", r.getValue(), Unit.COUNT, counted), each));
+        }
+        return afterTax("renewals", items);
+    }
+
+    Explanation repairs() {
+        List<Explanation> items = new ArrayList<>();
+        for (int i = 0; i < machine.crew().fixes().size(); i++) {
+            String name = machine.crew().fixes().get(i).name();
+            items.add(product(
+                    name,
+                    leaf("flats", tally.flats(i), Unit.COUNT, counted),
+                    stated(Key.FIX_COST, machine.crew().id(), Integer.toString(i))));
+        }
+        tally.tires()
+                .forEach((id, n) -> items.add(product(
+                        "tires for " + id, leaf("tires", n, Unit.COUNT, counted), asm(Key.TIRE_PRICE, assembly(id)))));
+        tally.bothTires().forEach((id, n) -> {
+            ResolvedAssembly a = assembly(id);
+            Explanation tire = of(
+                    "tire and throwing the old one away",
+                    Unit.MONEY,
+                    SUM,
+                    List.of(asm(Key.TIRE_PRICE, a), asm(Key.SCRAP_FEE, a)));
+            Explanation half = leaf("half of it", 0.5, Unit.FACTOR, "one side would be changed anyway");
+            Explanation each = of(
+                    "both sides made new",
+                    Unit.MONEY,
+                    SUM,
+                    List.of(
+                            product("tires", count(a.position()), tire),
+                            product("shop time", half, asm(Key.CHANGE_HOURS, a), shopRate())));
+            items.add(product("pairs for " + id, leaf("pairs", n, Unit.COUNT, counted), each));
+        });
+        return afterTax("repairs", items);
+    }
+
+    Explanation crewTime() {
+        Explanation crew = product(
+                "hours made up by the crew",
+                leaf("crew-hours made up", tally.madeUp(), Unit.HOURS, counted),
+                crew(Key.PEOPLE),
+                overtimeHour());
+        Explanation one = product(
+                "after hours by one person",
+                leaf("hours after the day", tally.after(), Unit.HOURS, counted),
+                overtimeHour());
+        return afterTax("crew time", List.of(crew, one));
+    }
+
+    Explanation lostWork() {
+        return afterTax(
+                "lost work",
+                List.of(product(
+                        "work never billed",
+                        leaf("crew-hours lost", tally.lost(), Unit.HOURS, counted),
+                        crew(Key.BILLING),
+                        of(
+                                "share of it that is lost",
+                                Unit.SHARE,
+                                DIFFERENCE,
+                                List.of(one(), crew(Key.VARIABLE_COST))))));
+    }
+
+    Explanation upkeep() {
+        List<Explanation> items = new ArrayList<>();
+        tally.hoursRun().forEach((id, hours) -> {
+            ResolvedAssembly a = assembly(id);
+            Explanation looks = of(
+                    "times looked after",
+                    Unit.COUNT,
+                    QUOTIENT,
+                    List.of(leaf("hours run", hours, Unit.HOURS, counted), asm(Key.CHECK_EVERY, a)));
+            items.add(product(id, looks, asm(Key.CHECK, a), hour()));
+        });
+        return afterTax("upkeep", items);
+    }
+
+    Explanation tradeIn() {
+        List<Explanation> items = new ArrayList<>();
+        tally.trades().forEach((id, t) -> {
+            ResolvedAssembly a = assembly(id);
+            String share = "mean of " + futures.futures() + " futures";
+            items.add(product(
+                    id + " traded with the machine",
+                    count(a.position()),
+                    asm(Key.TRADE_CREDIT, a),
+                    asm(Key.PRICE, a),
+                    leaf("share of it unused", t.unusedSold(), Unit.SHARE, share)));
+            items.add(product(
+                    "less for wear of " + id,
+                    count(a.position()),
+                    asm(Key.TRADE_DEDUCTION, a),
+                    asm(Key.RENEWAL_PRICE, a),
+                    leaf("beyond half worn, counted as money out", -t.overwornSold(), Unit.SHARE, share)));
+            if (t.moved() > 0) {
+                items.add(product(
+                        id + " moved to the next machine",
+                        count(a.position()),
+                        asm(Key.CARRY_ON, a),
+                        asm(Key.PRICE, a),
+                        leaf("share of it unused", t.unusedMoved(), Unit.SHARE, share)));
+                items.add(product(
+                        "shop time for moving it",
+                        asm(Key.CHANGE_HOURS, a),
+                        shopRate(),
+                        leaf("share of futures, counted as money out", -t.moved(), Unit.SHARE, share)));
+            }
+        });
+        MachineFutures.TradeFactors factors = futures.tradeFactors();
+        Explanation now =
+                leaf("a price at the trade counts now", factors.today(), Unit.FACTOR, "inflation and discount rate");
+        Explanation sold =
+                afterTax("sets at the trade", List.of(product("at present value", sum("today's money", items), now)));
+        if (!machine.terms().tax().isPresent()) {
+            return by("trade-in", Unit.MONEY, SUM, List.of(sold));
+        }
+        Explanation relief = product(
+                "tax saved by what is not yet deducted",
+                leaf("not yet deducted", futures.undeducted(index), Unit.MONEY, "start cost less the schedule so far"),
+                values.find(Input.of(Key.TAX_RATE, "")).map(this::leafOf).orElseThrow(),
+                leaf("a sum at the trade counts now", factors.nominal(), Unit.FACTOR, "discount rate"));
+        return by("trade-in", Unit.MONEY, SUM, List.of(sold, relief));
+    }
+
+    private Explanation overtimeHour() {
+        return product(
+                "an hour of one person, made up",
+                hour(),
+                by("with the premium", Unit.FACTOR, SUM, List.of(one(), crew(Key.OVERTIME_PREMIUM))));
+    }
+
+    private Explanation hour() {
+        return product(
+                "an hour of one person",
+                crew(Key.WAGE),
+                by("with burden", Unit.FACTOR, SUM, List.of(one(), crew(Key.BURDEN))));
+    }
+
+    private static Explanation one() {
+        return leaf("all of it", 1, Unit.FACTOR, "by definition");
+    }
+
+    private Explanation shopRate() {
+        return stated(Key.SHOP_RATE, "", "");
+    }
+
+    private Explanation crew(Key key) {
+        return stated(key, machine.crew().id(), "");
+    }
+
+    private Explanation count(Position p) {
+        return stated(p == Position.DRIVE ? Key.COUNT_DRIVE : Key.COUNT_CASTER, machine.id(), "");
+    }
+
+    private Explanation asm(Key key, ResolvedAssembly a) {
+        return stated(key, a.id(), "");
+    }
+
+    private Explanation stated(Key key, String owner, String part) {
+        Input input = new Input(key, owner, part);
+        return leafOf(values.find(input).orElseThrow(() -> new IllegalStateException("nobody stated " + input.path())));
+    }
+
+    private Explanation leafOf(InForce input) {
+        Unit unit = switch (input.input().key().dimension()) {
+            case MONEY -> Unit.MONEY;
+            case METER_HOURS, TIME -> Unit.HOURS;
+            case SHARE -> Unit.SHARE;
+            case COUNT -> Unit.COUNT;
+        };
+        String source = switch (input.origin()) {
+            case STATED -> "yours: " + input.input().path();
+            case LEARNED -> "from your records: " + input.input().path();
+            case TYPICAL -> "typical, not a quote: " + input.input().path();
+            case DEFAULT -> "not stated: " + input.why();
+        };
+        return leaf(input.input().key().label(), input.value().likely(), unit, source);
+    }
+
+    private ResolvedAssembly assembly(String id) {
+        ResolvedAssembly found = machine.assemblies().get(id);
+        if (found == null) {
+            throw new IllegalStateException("no assembly " + id);
+        }
+        return found;
+    }
+
+    private static Explanation product(String label, Explanation... factors) {
+        return by(label, Unit.MONEY, PRODUCT, List.of(factors));
+    }
+
+    private static Explanation sum(String label, List<Explanation> items) {
+        return items.isEmpty() ? leaf(label, 0, Unit.MONEY, "nothing to pay") : by(label, Unit.MONEY, SUM, items);
+    }
+
+    private Explanation afterTax(String label, List<Explanation> items) {
+        Explanation before = sum(machine.terms().tax().isPresent() ? label + " before tax" : label, items);
+        if (!machine.terms().tax().isPresent()) {
+            return before;
+        }
+        Explanation rate =
+                values.find(Input.of(Key.TAX_RATE, "")).map(this::leafOf).orElseThrow();
+        return product(label, before, by("left after tax", Unit.SHARE, DIFFERENCE, List.of(one(), rate)));
+    }
+}
