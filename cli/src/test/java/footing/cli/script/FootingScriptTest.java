@@ -38,7 +38,8 @@ class FootingScriptTest {
         var second = sandbox.run("./footing");
         assertThat(first.err()).isEqualTo("footing: building, as the sources are new or have changed ...\n");
         assertThat(second.err()).isEmpty();
-        assertThat(second.out()).isEqualTo(first.out()).startsWith("in ");
+        assertThat(first.out()).startsWith("in ").contains("<footing.cli.Main>");
+        assertThat(second.out()).startsWith("in ").contains("<footing.cli.Main>");
         assertThat(sandbox.lines("builds")).hasSize(1);
         assertThat(sandbox.lines("dumps")).hasSize(1);
     }
@@ -73,6 +74,12 @@ class FootingScriptTest {
     void exitCode_ofTheProgram_isPassedOn() throws Exception {
         sandbox.set("STUB_EXIT", "7");
         assertThat(sandbox.run("./footing").code()).isEqualTo(7);
+    }
+
+    @Test
+    void program_started_takesTheScriptsPlaceSoThatSignalsReachIt() throws Exception {
+        var run = sandbox.start(sandbox.root, "./footing");
+        assertThat(run.end().out()).contains("as process " + run.process().pid() + "\n");
     }
 
     @Test

@@ -14,5 +14,6 @@ if [[ -n ${dumps:-} ]]; then
     exit
 fi
 echo "in $PWD"
+echo "as process $$"
 printf '<%s>\n' "$@"
 exit "${STUB_EXIT:-0}"
