@@ -99,8 +99,6 @@ class PlainLimitTest {
         draft.flatsPerSeason = Spread.of(0);
         double before = life.cumulative(300);
         double expected = (life.cumulative(800) - before) / (1 - before);
-        // a second renewal within the 500 h would need a life below 500 and a first end before 50 h: count ends of set
-        // 0
         checkMean(f -> f.sets() > 0 ? 1 : 0, expected);
     }
 

@@ -8,6 +8,7 @@ import footing.core.fleet.Kind;
 import footing.core.fleet.ResolvedMachine.Entry;
 import footing.core.fleet.Terms;
 import footing.core.fleet.When;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -74,7 +75,7 @@ class PlainMoneyTest {
     void purchase_tradedBeforeTheLoanEnds_balancePaidOff() {
         // 250 h: day 182.5, so payments up to 2027-07-01 (day 181): six.
         // payment 1,200·0.01/(1 − 1.01^−12) = 106.61854641; balance after six 106.61854641·(1 − 1.01^−6)/0.01
-        // = 617.90... ; discounted at 10 % a year by days/365
+        // = 617.905; discounted at 10 % a year by days/365
         loan(0.12, 12, 0);
         draft.hoursLeft = 250;
         draft.discountRate = 0.1;
@@ -88,7 +89,7 @@ class PlainMoneyTest {
 
     @Test
     void purchase_monthEnd_dayIsClamped() {
-        draft.asOf = java.time.LocalDate.of(2027, 1, 31);
+        draft.asOf = LocalDate.of(2027, 1, 31);
         loan(0, 12, 0);
         // 02-28 is day 28, 03-31 day 59, 04-30 day 89
         assertThat(future().flows().stream()
@@ -154,7 +155,6 @@ class PlainMoneyTest {
         air.check = 1;
         air.price = 450;
         air.takeOff = 1;
-        draft.discountRate = 0.0;
         assertThat(PlainStart.of(draft.build(), entry).cost()).isEqualTo(300);
         assertThat(summary().paybackHours().orElseThrow()).isCloseTo(600, within(1.0));
     }
@@ -166,7 +166,7 @@ class PlainMoneyTest {
         assertThat(monthly.months()).isEqualTo(48);
         assertThat(monthly.payment()).isCloseTo(25, within(1e-9));
         assertThat(monthly.avoided()).isCloseTo(1600 / (12 * 731 / 365.0), within(1e-9));
-        draft.discountRate = 0.08; // 0.08^… : (1.08^(1/12) − 1) = 0.6434030 % a month
+        draft.discountRate = 0.08; // 1.08^(1/12) − 1 = 0.643403 % a month
         double r = 0.00643403011;
         assertThat(summary().monthly().orElseThrow().payment())
                 .isCloseTo(1200 * r / (1 - Math.pow(1 + r, -48)), within(1e-5));
