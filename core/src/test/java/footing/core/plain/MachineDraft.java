@@ -82,7 +82,7 @@ public final class MachineDraft {
         public double check;
 
         ResolvedAssembly build(String id) {
-            Position position = id.startsWith("c") ? Position.CASTER : Position.DRIVE;
+            Position position = id.startsWith("caster") ? Position.CASTER : Position.DRIVE;
             return new ResolvedAssembly(
                     id,
                     kind,
@@ -108,7 +108,7 @@ public final class MachineDraft {
         }
     }
 
-    /** The assembly of this id, made at its first mention; an id that begins with c is a caster's. */
+    /** The assembly of this id, made at its first mention; an id that begins with 'caster' goes there. */
     public AssemblyDraft assembly(String id) {
         return assemblies.computeIfAbsent(id, i -> new AssemblyDraft());
     }

@@ -6,12 +6,11 @@ import footing.core.fleet.ResolvedMachine;
 import footing.core.fleet.ResolvedMachine.Entry;
 import footing.core.fleet.Terms;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 
 /** What comes out for one entry over futures 0, 1, 2 and so on, beside the carried package in the same futures. */
@@ -62,16 +61,19 @@ public final class PlainSummary {
         return mean(f -> f.wantedFitted() ? 0 : 1);
     }
 
-    /** Mean nominal flow by calendar year and part. */
-    public Map<Integer, Map<PlainPart, Double>> yearly() {
-        Map<Integer, Map<PlainPart, Double>> years = new TreeMap<>();
-        for (PlainFuture future : own) {
-            for (PlainFuture.Flow flow : future.flows()) {
-                years.computeIfAbsent(flow.year(), y -> new EnumMap<>(PlainPart.class))
-                        .merge(flow.part(), flow.nominal() / own.size(), Double::sum);
-            }
-        }
+    /** The calendar years in which money flows. */
+    public SortedSet<Integer> years() {
+        SortedSet<Integer> years = new TreeSet<>();
+        own.forEach(future -> future.flows().forEach(flow -> years.add(flow.year())));
         return years;
+    }
+
+    /** Mean nominal flow of a part in a calendar year. */
+    public double yearly(int year, PlainPart part) {
+        return mean(future -> future.flows().stream()
+                .filter(flow -> flow.year() == year && flow.part() == part)
+                .mapToDouble(PlainFuture.Flow::nominal)
+                .sum());
     }
 
     /** First point of the grid from which the mean cumulative discounted saving stays at or above 0. */

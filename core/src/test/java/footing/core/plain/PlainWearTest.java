@@ -7,6 +7,7 @@ import footing.core.chance.Spread;
 import footing.core.fleet.Kind;
 import footing.core.fleet.ResolvedMachine.Entry;
 import footing.core.fleet.When;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -138,7 +139,7 @@ class PlainWearTest {
         air.takeOff = 0.5;
         Entry entry = draft.entry("dear", When.NOW, "dear", "caster");
         check(future(entry), PlainPart.PURCHASE, 2 * 300 - 2 * 0.5 * 100); // no shop time
-        Entry priced = new Entry("dear", When.NOW, "dear", "caster", java.util.OptionalDouble.of(420));
+        Entry priced = new Entry("dear", When.NOW, "dear", "caster", OptionalDouble.of(420));
         check(future(priced), PlainPart.PURCHASE, 420);
     }
 
