@@ -44,7 +44,7 @@ final class CostTree {
     }
 
     Explanation cost() {
-        Explanation spent = of(
+        Explanation spent = by(
                 "spent", Unit.MONEY, SUM, List.of(purchase(), renewals(), repairs(), crewTime(), lostWork(), upkeep()));
         return by("cost of " + entry.id(), Unit.MONEY, DIFFERENCE, List.of(spent, tradeIn()));
     }
@@ -124,7 +124,7 @@ final class CostTree {
             Explanation set =
                     product("the set", count(fitted.position()), asm(same ? Key.RENEWAL_PRICE : Key.PRICE, fitted));
             Explanation scrap = product("throwing the old one away", count(off.position()), asm(Key.SCRAP_FEE, off));
-            Explanation hours = of(
+            Explanation hours = by(
                     "shop hours",
                     Unit.HOURS,
                     SUM,
@@ -151,13 +151,13 @@ final class CostTree {
                         "tires for " + id, leaf("tires", n, Unit.COUNT, counted), asm(Key.TIRE_PRICE, assembly(id)))));
         tally.bothTires().forEach((id, n) -> {
             ResolvedAssembly a = assembly(id);
-            Explanation tire = of(
+            Explanation tire = by(
                     "tire and throwing the old one away",
                     Unit.MONEY,
                     SUM,
                     List.of(asm(Key.TIRE_PRICE, a), asm(Key.SCRAP_FEE, a)));
             Explanation half = leaf("half of it", 0.5, Unit.FACTOR, "one side would be changed anyway");
-            Explanation each = of(
+            Explanation each = by(
                     "both sides made new",
                     Unit.MONEY,
                     SUM,
@@ -189,7 +189,7 @@ final class CostTree {
                         "work never billed",
                         leaf("crew-hours lost", tally.lost(), Unit.HOURS, counted),
                         crew(Key.BILLING),
-                        of(
+                        by(
                                 "share of it that is lost",
                                 Unit.SHARE,
                                 DIFFERENCE,
@@ -200,7 +200,7 @@ final class CostTree {
         List<Explanation> items = new ArrayList<>();
         tally.hoursRun().forEach((id, hours) -> {
             ResolvedAssembly a = assembly(id);
-            Explanation looks = of(
+            Explanation looks = by(
                     "times looked after",
                     Unit.COUNT,
                     QUOTIENT,
