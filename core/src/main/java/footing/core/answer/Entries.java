@@ -96,9 +96,8 @@ final class Entries {
         if (o.startCost() == 0) {
             return null;
         }
-        double months = futures.monthlyMonths();
-        double avoided = (carried.runningNominal() - o.runningNominal()) / months;
-        return new EntryAnswer.Monthly(futures.monthlyPayment(o.startCost()), avoided, months);
+        double avoided = (carried.runningNominal() - o.runningNominal()) / futures.monthsCompared();
+        return new EntryAnswer.Monthly(futures.monthlyPayment(o.startCost()), avoided, futures.monthlyPayments());
     }
 
     private MachineAnswer.@Nullable CostPerFlat costPerFlat() {

@@ -45,8 +45,12 @@ public record EntryAnswer(
     /** Flats a season at which the entry saves nothing, and the mean in force. */
     public record BreakEvenFlats(double at, double now) {}
 
-    /** A month's payment on the start cost against what is avoided in a month. */
-    public record Monthly(double payment, double avoided, double months) {}
+    /**
+     * A month's payment on the start cost against what is avoided in a month, up to the last payment or the trade.
+     *
+     * @param months of payments
+     */
+    public record Monthly(double payment, double avoided, int months) {}
 
     public ResolvedMachine.Entry entry() {
         return outcome.entry();

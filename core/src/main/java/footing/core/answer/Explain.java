@@ -54,13 +54,13 @@ public final class Explain {
             Case stated, String machine, String packageId, When when, String figure, long seed, int futures) {
         ResolvedMachine resolved = Resolver.resolve(stated, stated.machine(machine));
         ResolvedMachine.Entry entry = resolved.entries().stream()
-                .filter(e -> e.id().equals(packageId) && (e.when() == when || e == resolved.carried()))
+                .filter(e -> e.id().equals(packageId) && (e.when() == when || e.equals(resolved.carried())))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(
                         "machine '" + machine + "' does not consider '" + packageId + "' at that time"));
         MachineFutures run = new MachineFutures(resolved.about(List.of(resolved.carried(), entry)), seed);
         run.runAll(futures);
-        return new Explain(stated, run, entry == resolved.carried() ? 0 : 1).figure(figure);
+        return new Explain(stated, run, entry.equals(resolved.carried()) ? 0 : 1).figure(figure);
     }
 
     private Explanation figure(String figure) {

@@ -240,7 +240,8 @@ final class CourseRun {
     }
 
     private void enter(int part, double amount, double x, int day, double present, double nominal) {
-        sums.yearly[part * plan.years + plan.yearOf(day)] += amount * nominal;
+        int year = x > 0 ? plan.yearOf(day) : 0;
+        sums.yearly[part * plan.years + year] += amount * nominal;
         sums.lumps[step(x)] += amount * present;
         if (x <= plan.monthly.untilHour()) {
             nominalSoFar += amount * nominal;

@@ -148,8 +148,13 @@ public final class MachineFutures {
         return plan.monthly.loan().payment(startCost);
     }
 
-    /** Months over which payments and what they avoid are compared. */
-    public double monthlyMonths() {
+    /** Monthly payments of the case's loan, or the usual one. */
+    public int monthlyPayments() {
+        return plan.monthly.loan().months();
+    }
+
+    /** Months over which payments and what they avoid are compared: to the last payment or the trade. */
+    public double monthsCompared() {
         return plan.monthly.months();
     }
 }

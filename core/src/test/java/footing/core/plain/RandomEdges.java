@@ -89,7 +89,7 @@ final class RandomEdges {
             (d, r) -> d.inflation = d.discountRate,
             (d, r) -> {
                 d.inflation = -0.1;
-                d.discountRate = -0.05;
+                d.discountRate = 0;
             },
             (d, r) -> d.makeUpToday = 24,
             (d, r) -> d.day = 24,
