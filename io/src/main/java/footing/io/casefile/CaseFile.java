@@ -1,0 +1,56 @@
+package footing.io.casefile;
+
+import footing.core.fleet.Case;
+import footing.io.form.At;
+import footing.io.form.FileText;
+import footing.io.form.Found;
+import footing.io.form.Node;
+import footing.io.form.Problems;
+import java.io.IOException;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads case files: YAML or JSON of the format {@value #FORMAT}, UTF-8, up to {@value FileText#MOST_BYTES} bytes.
+ * Whatever a file holds, reading it ends in a {@link Reading}.
+ */
+public final class CaseFile {
+    public static final String FORMAT = "footing-case/1";
+
+    private CaseFile() {}
+
+    /**
+     * Reads a file, and the catalog beside it if the case names one.
+     *
+     * @throws IOException if the case file can't be opened or read
+     */
+    public static Reading read(Path file) throws IOException {
+        Path name = file.getFileName();
+        Problems problems = new Problems((name == null ? file : name).toString());
+        String text = FileText.read(file, problems);
+        Case stated =
+                text == null ? null : read(text, problems, file.toAbsolutePath().getParent());
+        return reading(stated, problems);
+    }
+
+    /** Reads a text. It may name the starter catalog, but no file: there is none beside it. */
+    public static Reading read(String text, String fileName) {
+        Problems problems = new Problems(fileName);
+        return reading(read(text, problems, null), problems);
+    }
+
+    private static @Nullable Case read(String text, Problems problems, @Nullable Path folder) {
+        Node root = FileText.tree(text, problems);
+        if (root == null) {
+            return null;
+        }
+        CaseForm.CASE.check(root, At.TOP, problems);
+        return new CaseReader(new Found(root, At.TOP), folder, problems).read();
+    }
+
+    private static Reading reading(@Nullable Case stated, Problems problems) {
+        return stated == null || problems.hasErrors()
+                ? new Reading.Refused(problems.errors(), problems.warnings())
+                : new Reading.Accepted(stated, problems.warnings());
+    }
+}

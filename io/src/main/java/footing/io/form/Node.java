@@ -1,0 +1,74 @@
+package footing.io.form;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** A node of a file's tree and the line it begins on, counted from 1. */
+public sealed interface Node {
+    int MOST_SHOWN = 60;
+
+    int line();
+
+    /** The node in one line, as it could be written. */
+    String text();
+
+    /** The node as shown in a message: one line, clipped, nothing a terminal could trip over. */
+    default String shown() {
+        return shown(text());
+    }
+
+    static String shown(String text) {
+        String clean = text.codePoints()
+                .limit(MOST_SHOWN + 1)
+                .mapToObj(c -> Character.isISOControl(c) || Character.getType(c) == Character.FORMAT
+                        ? "\uFFFD"
+                        : Character.toString(c))
+                .collect(Collectors.joining());
+        int end = clean.offsetByCodePoints(0, Math.min(MOST_SHOWN, clean.codePointCount(0, clean.length())));
+        return end < clean.length() ? clean.substring(0, end) + "…" : clean;
+    }
+
+    /** A single value; {@code plain} if it stands without quotes. */
+    record Scalar(int line, String text, boolean plain) implements Node {
+        /** True for what YAML takes for nothing at all. */
+        public boolean isNothing() {
+            return plain && (text.isEmpty() || text.equals("~") || text.equalsIgnoreCase("null"));
+        }
+    }
+
+    record Sequence(int line, List<Node> items) implements Node {
+        public Sequence {
+            items = List.copyOf(items);
+        }
+
+        @Override
+        public String text() {
+            return items.stream().limit(MOST_SHOWN).map(Node::shown).collect(Collectors.joining(", ", "[", "]"));
+        }
+    }
+
+    /** Keys in the order of the file, each once. */
+    record Mapping(int line, List<Entry> entries) implements Node {
+        public Mapping {
+            entries = List.copyOf(entries);
+        }
+
+        @Override
+        public String text() {
+            return entries.stream()
+                    .limit(MOST_SHOWN)
+                    .map(e -> e.key().text() + ": " + e.value().shown())
+                    .collect(Collectors.joining(", ", "{", "}"));
+        }
+    }
+
+    record Entry(Scalar key, Node value) {}
+
+    /** What was refused before anybody looked at its meaning; its problem is already reported. */
+    record Refused(int line) implements Node {
+        @Override
+        public String text() {
+            return "";
+        }
+    }
+}

@@ -1,0 +1,123 @@
+package footing.io.form;
+
+import footing.core.chance.Spread;
+import footing.core.fleet.Chance;
+import footing.core.fleet.Key;
+import footing.core.fleet.Range;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** A number of a {@link Key}: one value, or a three-point where the key carries chance. */
+public record NumberForm(Key key) implements Form {
+    @Override
+    public void check(Node node, At at, Problems problems) {
+        var unused = read(node, at, problems);
+    }
+
+    /** The number; null if it can't be read, with its problem reported. */
+    public @Nullable Spread read(Node node, At at, Problems problems) {
+        if (node instanceof Node.Scalar scalar) {
+            Amount amount = new AmountReader(key, at, problems).read(scalar);
+            return amount == null ? null : Spread.of(amount.value());
+        }
+        if (node instanceof Node.Mapping mapping) {
+            if (mapping.entries().stream().anyMatch(e -> e.key().text().equals("learned"))) {
+                problems.error(
+                        at,
+                        mapping,
+                        "a learned value needs a file of records, which this version cannot read",
+                        "try: " + (key.chance() == Chance.NONE ? example(key) : threePointExample(key)));
+                return null;
+            }
+            return new ThreePoint(key, at, problems).read(mapping);
+        }
+        Form.wrongShape(node, at, problems, "a number is due", "try: " + example());
+        return null;
+    }
+
+    @Override
+    public String example() {
+        return example(key);
+    }
+
+    static String example(Key key) {
+        Range range = key.range();
+        double usual = key.fallback().isPresent() ? 0 : range.clamp(1);
+        return switch (key.dimension()) {
+            case MONEY -> "100";
+            case COUNT -> Written.number(Math.max(range.clamp(2), usual));
+            case METER_HOURS -> "650";
+            case TIME -> "35 min";
+            case SHARE -> "15 %";
+        };
+    }
+
+    static String threePointExample(Key key) {
+        return switch (key.dimension()) {
+            case MONEY, COUNT -> "{low: 3, likely: 6, high: 11}";
+            case METER_HOURS -> "{low: 450, likely: 650, high: 900}";
+            case TIME -> "{low: 20 min, likely: 35 min, high: 65 min}";
+            case SHARE -> "{low: 25 %, likely: 45 %, high: 70 %}";
+        };
+    }
+
+    @Override
+    public Map<String, Object> schema() {
+        Map<String, Object> one = one();
+        if (key.chance() == Chance.NONE) {
+            return described(one);
+        }
+        Map<String, Object> values = new LinkedHashMap<>();
+        ThreePoint.NAMES.forEach(n -> values.put(n, one));
+        Map<String, Object> three = new LinkedHashMap<>();
+        three.put("type", "object");
+        three.put("properties", values);
+        three.put("required", ThreePoint.NAMES);
+        three.put("additionalProperties", false);
+        Map<String, Object> either = new LinkedHashMap<>();
+        either.put("anyOf", List.of(one, three));
+        return described(either);
+    }
+
+    private Map<String, Object> described(Map<String, Object> schema) {
+        Map<String, Object> result = new LinkedHashMap<>();
+        String standsFor =
+                key.fallback().map(d -> "; if not stated: " + d.why()).orElse("");
+        Optional<String> chance = Optional.ofNullable(
+                switch (key.chance()) {
+                    case NONE -> null;
+                    case UNKNOWN -> ", one draw for a whole future";
+                    case VARIES -> ", a fresh draw each time";
+                });
+        result.put(
+                "description",
+                key.label() + " (" + AmountAdvice.words(key.dimension()) + chance.orElse("") + ")" + standsFor);
+        result.putAll(schema);
+        return result;
+    }
+
+    private Map<String, Object> one() {
+        return switch (key.dimension()) {
+            case MONEY, COUNT -> number();
+            case METER_HOURS -> Map.of("anyOf", List.of(number(), Schemas.quantity(Quantity.TIME, least())));
+            case TIME -> Schemas.quantity(Quantity.TIME, least());
+            case SHARE -> Schemas.pattern(Schemas.number(least()) + "[ \\t]*%");
+        };
+    }
+
+    private double least() {
+        return key.range().least();
+    }
+
+    private Map<String, Object> number() {
+        Range range = key.range();
+        Map<String, Object> number = new LinkedHashMap<>();
+        number.put("type", range.whole() ? "integer" : "number");
+        number.put(range.open() ? "exclusiveMinimum" : "minimum", range.least());
+        number.put("maximum", range.most());
+        return number;
+    }
+}

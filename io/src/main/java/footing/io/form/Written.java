@@ -1,0 +1,48 @@
+package footing.io.form;
+
+import footing.core.chance.Metalog;
+import footing.core.chance.Spread;
+import footing.core.fleet.Dimension;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/** Numbers as a case file writes them. */
+public final class Written {
+    private static final MathContext ENOUGH = new MathContext(12, RoundingMode.HALF_EVEN);
+
+    private Written() {}
+
+    /** A number without trailing zeros or exponent, to 12 digits. */
+    public static String number(double x) {
+        return plain(new BigDecimal(x).round(ENOUGH));
+    }
+
+    /** A number rounded to three digits in a given direction. */
+    static String coarse(double x, RoundingMode mode) {
+        return plain(new BigDecimal(x).round(ENOUGH).round(new MathContext(3, mode)));
+    }
+
+    private static String plain(BigDecimal x) {
+        return x.signum() == 0 ? "0" : x.stripTrailingZeros().toPlainString();
+    }
+
+    /** A value of a dimension in the unit people would write it in. */
+    public static String value(Dimension dimension, double x) {
+        return switch (dimension) {
+            case MONEY, COUNT -> number(x);
+            case METER_HOURS -> number(x) + " h";
+            case SHARE -> number(x * 100) + " %";
+            case TIME -> x > 0 && x < 1 ? number(x * 60) + " min" : number(x) + " h";
+        };
+    }
+
+    /** A fixed value or a three-point. */
+    public static String spread(Dimension dimension, Spread spread) {
+        if (spread instanceof Metalog m) {
+            return "{low: " + value(dimension, m.low()) + ", likely: " + value(dimension, m.likely()) + ", high: "
+                    + value(dimension, m.high()) + "}";
+        }
+        return value(dimension, spread.likely());
+    }
+}
