@@ -33,6 +33,7 @@ public final class Metalog implements Spread {
     private final double likely;
     private final double high;
     private final Bounds bounds;
+    private final boolean positive;
     private final double center;
     private final double slope;
     private final double skew;
@@ -55,6 +56,7 @@ public final class Metalog implements Spread {
         this.likely = likely;
         this.high = high;
         this.bounds = bounds;
+        positive = bounds == Bounds.POSITIVE;
         double l = bounds.transform(low);
         double h = bounds.transform(high);
         center = bounds.transform(likely);
@@ -105,7 +107,8 @@ public final class Metalog implements Spread {
 
     /** The quantile at y, its logit already known; the caller vouches for both. */
     public double quantile(double y, double logit) {
-        return bounds.back(center + (slope + skew * (y - 0.5)) * logit);
+        double z = center + (slope + skew * (y - 0.5)) * logit;
+        return positive ? Math.exp(z) : bounds.back(z);
     }
 
     @Override

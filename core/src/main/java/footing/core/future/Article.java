@@ -30,6 +30,9 @@ final class Article {
     private final double groundWear;
     private final double shopRate;
     private final @Nullable Metalog life;
+    private final double worn;
+    /** Share of the lives that end before {@link #worn} hours, if this assembly's lives are here as stated. */
+    private final double belowWorn;
 
     Article(int index, ResolvedAssembly a, ResolvedMachine m) {
         this.index = index;
@@ -52,6 +55,8 @@ final class Article {
         ruinFactor = a.ruinFactor();
         lifeUnsure = a.lifeUnsure();
         life = a.life() instanceof Metalog metalog ? metalog : null;
+        worn = m.worn(a.position());
+        belowWorn = life == null ? 0 : life.cumulative(worn / groundWear);
     }
 
     /** A set's life, from a uniform already clipped and its logit. */
@@ -60,12 +65,12 @@ final class Article {
         return stated * factor * groundWear;
     }
 
-    /** The life of a set that has already run {@code worn} hours: drawn from what is left of the distribution. */
-    double lifeBeyond(double worn, double u, double factor) {
+    /** The life of the set that already has hours on it: drawn from what is left of the distribution. */
+    double lifeBeyondWorn(double u, double factor) {
         if (life == null) {
             return life(u, 0, factor);
         }
-        double below = life.cumulative(worn / (factor * groundWear));
+        double below = factor == 1 ? belowWorn : life.cumulative(worn / (factor * groundWear));
         double y = Math.min(below + (1 - below) * u, Metalog.MOST_Y);
         return life(y, Math.log(y / (1 - y)), factor);
     }

@@ -14,6 +14,11 @@ final class CourseRun {
     private final double hoursLeft;
     private final double gridPerHour;
     private final double presentHoursLeft;
+    private final double wornTireEffect;
+    /** How often a new tire goes flat against an average one: 1 − g/2. */
+    private final double newOften;
+    /** The same for a worn-out one: 1 + g/2. */
+    private final double mostOften;
 
     private Course course;
     private CourseSums sums;
@@ -22,9 +27,14 @@ final class CourseRun {
 
     private Article on;
     private double fittedAt;
-    private double life;
-    private double end;
+    private double perHourOfLife;
+    /** When the set that is on wears out and is not run bald; beyond the trade if that does not come. */
+    private double wearsOut;
+
     private boolean bald;
+    /** By fix, half the share of its hits that are a flat of the set that is on. */
+    private double[] shares;
+
     private int set;
     private double ledgerHours;
 
@@ -49,9 +59,13 @@ final class CourseRun {
         this.unknowns = unknowns;
         hoursLeft = plan.calendar.hoursLeft();
         gridPerHour = MachinePlan.GRID / hoursLeft;
-        presentHoursLeft = plan.discounting.presentHours(hoursLeft, plan.calendar.day(hoursLeft));
+        presentHoursLeft = plan.discounting.presentHours(plan.calendar.place(hoursLeft));
+        wornTireEffect = plan.machine.wornTireEffect();
+        newOften = 1 - wornTireEffect / 2;
+        mostOften = 1 + wornTireEffect / 2;
         course = plan.courses.get(0);
         on = course.atStart();
+        shares = unknowns.halfShares[on.index];
         sums = new CourseSums(plan.years);
     }
 
@@ -62,16 +76,25 @@ final class CourseRun {
     /** Lives a course through the future the draws stand at, adding to its sums. */
     void run(Course c, CourseSums courseSums, @Nullable FixSums ofFixes) {
         start(c, courseSums, ofFixes);
-        int i = 0;
-        while (true) {
-            double hit = i < encounters.size ? encounters.hour[i] : hoursLeft;
-            if (!bald && end < hoursLeft && end <= hit) {
-                wearOut(end);
-            } else if (i < encounters.size) {
-                meet(i++);
-            } else {
-                break;
+        int size = encounters.size;
+        double[] hour = encounters.hour;
+        double[] acceptance = encounters.acceptance;
+        int[] fix = encounters.fix;
+        for (int i = 0; i < size; i++) {
+            double x = hour[i];
+            while (wearsOut <= x) {
+                wearOut(wearsOut);
             }
+            double share = shares[fix[i]];
+            if (acceptance[i] < share * mostOften) {
+                double age = age(x);
+                if (acceptance[i] < share * (newOften + wornTireEffect * age)) {
+                    flat(i, age);
+                }
+            }
+        }
+        while (wearsOut < hoursLeft) {
+            wearOut(wearsOut);
         }
         finish();
     }
@@ -91,60 +114,65 @@ final class CourseRun {
         ledgerHours = 0;
         double factor = unknowns.lifeFactor[on.index];
         if (c.keepsHours()) {
-            double worn = plan.machine.worn(c.position());
-            fittedAt = -worn;
-            life = on.lifeBeyond(worn, lives.uniform(0), factor);
-            end = Math.max(0, life - worn);
+            fittedAt = -plan.machine.worn(c.position());
+            ends(on.lifeBeyondWorn(lives.uniform(0), factor));
         } else {
             fittedAt = 0;
-            life = lives.life(0, on, factor);
-            end = life;
+            ends(lives.life(0, on, factor));
         }
+        shares = unknowns.halfShares[on.index];
+    }
+
+    private void ends(double life) {
+        perHourOfLife = 1 / life;
+        wearsOut = Math.max(0, fittedAt + life);
+        wearsOut = wearsOut < hoursLeft ? wearsOut : Double.POSITIVE_INFINITY;
     }
 
     private double age(double x) {
-        return bald ? 1 : Math.min(1, (x - fittedAt) / life);
+        return bald ? 1 : Math.min(1, (x - fittedAt) * perHourOfLife);
     }
 
     private void wearOut(double x) {
         if (hoursLeft - x < plan.machine.runOut()) {
             bald = true;
+            wearsOut = Double.POSITIVE_INFINITY;
             return;
         }
         wornOut++;
-        int day = plan.calendar.day(x);
-        renew(x, day, plan.discounting.present(x, day), plan.discounting.nominal(x, day));
+        double place = plan.calendar.place(x);
+        renew(x, place, plan.discounting.present(place), plan.discounting.nominal(place));
     }
 
     /** A set comes off and what the rest of the hours is worth is fitted. */
-    private void renew(double x, int day, double present, double nominal) {
+    private void renew(double x, double place, double present, double nominal) {
         Article off = on;
         Article fitted = course.choose(off, hoursLeft - x, plan.machine.noNewSetWithin());
         double cost = Course.cost(fitted, off) + off.scrap + fitted.fitting;
         renewals += cost * present;
-        enter(Measure.RENEWALS, cost, x, day, present, nominal);
+        enterRenewal(x, HourCalendar.dayOf(place), cost * present, cost * nominal);
         if (ledger != null) {
             ledger.renewal(off, fitted, present);
         }
-        fit(fitted, x, day);
+        fit(fitted, x, place);
     }
 
-    private void fit(Article fitted, double x, int day) {
+    private void fit(Article fitted, double x, double place) {
         if (fitted != on) {
-            changeUpkeep(fitted, x, day);
+            changeUpkeep(fitted, x, place);
         }
         on = fitted;
         wantedFitted |= fitted == course.wanted();
         set++;
         bald = false;
         fittedAt = x;
-        life = lives.life(set, fitted, unknowns.lifeFactor[fitted.index]);
-        end = x + life;
+        ends(lives.life(set, fitted, unknowns.lifeFactor[fitted.index]));
+        shares = unknowns.halfShares[fitted.index];
     }
 
-    private void changeUpkeep(Article fitted, double x, int day) {
+    private void changeUpkeep(Article fitted, double x, double place) {
         double change = fitted.upkeepPerHour - on.upkeepPerHour;
-        double presentHours = plan.discounting.presentHours(x, day);
+        double presentHours = plan.discounting.presentHours(place);
         if (ledger != null) {
             ledger.ran(on, presentHours - ledgerHours);
             ledgerHours = presentHours;
@@ -153,26 +181,19 @@ final class CourseRun {
         int step = step(x);
         sums.lumps[step] -= change * presentHours;
         sums.upkeepChange[step] += change;
-        double nominalHours = plan.discounting.nominalHours(x, day);
+        double nominalHours = plan.discounting.nominalHours(place);
         double[] nominalBy = plan.nominalHoursByYear;
         int row = Measure.UPKEEP * plan.years;
         double before = nominalHours;
-        for (int year = plan.yearOf(day); year < plan.years; year++) {
+        for (int year = plan.yearOf(HourCalendar.dayOf(place)); year < plan.years; year++) {
             sums.yearly[row + year] += change * (nominalBy[year + 1] - before);
             before = nominalBy[year + 1];
         }
         nominalSoFar += change * Math.max(0, plan.nominalHoursMonthly - nominalHours);
     }
 
-    private void meet(int i) {
+    private void flat(int i, double age) {
         int fix = encounters.fix[i];
-        double x = encounters.hour[i];
-        double share = on.share(plan.fixes, fix, unknowns.flatFactor[on.index], unknowns.ruinFactor[on.index]);
-        double age = age(x);
-        double chance = Math.min(1, share * (1 + plan.machine.wornTireEffect() * (age - 0.5)) / 2);
-        if (encounters.acceptance[i] >= chance) {
-            return;
-        }
         encounters.tell(i);
         flats++;
         down += encounters.down[i];
@@ -222,14 +243,14 @@ final class CourseRun {
             return before.tirePrice;
         }
         double x = encounters.hour[i];
-        int day = encounters.day[i];
+        double place = encounters.place[i];
         Article fitted = course.choose(before, hoursLeft - x, plan.machine.noNewSetWithin());
         if (fitted != before) {
-            renew(x, day, encounters.present[i], encounters.nominal[i]);
+            renew(x, place, encounters.present[i], encounters.nominal[i]);
             return 0;
         }
         tellTires(before, true, i);
-        fit(fitted, x, day);
+        fit(fitted, x, place);
         return before.bothTires;
     }
 
@@ -239,12 +260,12 @@ final class CourseRun {
         }
     }
 
-    private void enter(int part, double amount, double x, int day, double present, double nominal) {
+    private void enterRenewal(double x, int day, double present, double nominal) {
         int year = x > 0 ? plan.yearOf(day) : 0;
-        sums.yearly[part * plan.years + year] += amount * nominal;
-        sums.lumps[step(x)] += amount * present;
+        sums.yearly[Measure.RENEWALS * plan.years + year] += nominal;
+        sums.lumps[step(x)] += present;
         if (x <= plan.monthly.untilHour()) {
-            nominalSoFar += amount * nominal;
+            nominalSoFar += nominal;
         }
     }
 

@@ -23,22 +23,31 @@ final class Discounting {
         nominal = new Growth(calendar, inflation / DAYS_PER_YEAR);
     }
 
-    /** v at hour x of an operating day. */
-    double present(double x, int day) {
-        return present.at(x, day);
+    /** v at a place among the operating days. */
+    double present(double place) {
+        return present.at(place);
     }
 
-    double nominal(double x, int day) {
-        return nominal.at(x, day);
+    double nominal(double place) {
+        return nominal.at(place);
     }
 
-    /** ∫₀ˣ v(t(s)) ds in hours. */
-    double presentHours(double x, int day) {
-        return present.hours(x, day);
+    /** v a share into an operating day. */
+    double present(int day, double share) {
+        return present.at(day, share);
     }
 
-    double nominalHours(double x, int day) {
-        return nominal.hours(x, day);
+    double nominal(int day, double share) {
+        return nominal.at(day, share);
+    }
+
+    /** ∫ v(t) over the hours up to a place, in hours. */
+    double presentHours(double place) {
+        return present.hours(place);
+    }
+
+    double nominalHours(double place) {
+        return nominal.hours(place);
     }
 
     /** Nominal hours up to the start of an operating day. */
@@ -63,22 +72,28 @@ final class Discounting {
             }
         }
 
-        double at(double x, int day) {
-            if (!(x > 0)) {
+        double at(double place) {
+            if (!(place > 0)) {
                 return 1;
             }
-            double z = perDay * calendar.share(x, day);
-            return factor[day] * (1 + z * (1 + z / 2 * (1 + z / 3 * (1 + z / 4 * (1 + z / 5)))));
+            int day = HourCalendar.dayOf(place);
+            return at(day, place - day);
         }
 
-        double hours(double x, int day) {
-            double share = calendar.share(x, day);
+        double at(int day, double share) {
+            double z = perDay * share;
+            return factor[day] * (1 + z * (1 + z * (1 / 2.0 + z * (1 / 6.0 + z * (1 / 24.0 + z / 120.0)))));
+        }
+
+        double hours(double place) {
+            int day = HourCalendar.dayOf(place);
+            double share = place - day;
             return hoursBefore[day] + factor[day] * calendar.hoursOn(day) * share * mean(perDay * share);
         }
 
         /** (exp z − 1)/z. */
         private static double mean(double z) {
-            return 1 + z / 2 * (1 + z / 3 * (1 + z / 4 * (1 + z / 5 * (1 + z / 6))));
+            return 1 + z * (1 / 2.0 + z * (1 / 6.0 + z * (1 / 24.0 + z * (1 / 120.0 + z / 720.0))));
         }
     }
 }

@@ -14,7 +14,14 @@ final class Encounters {
     private static final double AFTER_HOURS = 2;
 
     private final MachinePlan plan;
-    private final ResolvedCrew crew;
+    private final double routeDay;
+    private final double crewOutput;
+    private final double personOvertime;
+    private final double crewOvertime;
+    private final double lostPerHour;
+    /** Slack in a day: of ordinary weeks at 0, of full week i at i. */
+    private final double[] slack;
+
     private final FixTable fixes;
     private final long key;
     private final double perFlat;
@@ -27,6 +34,9 @@ final class Encounters {
     int[] fix = new int[32];
     private int[] number = new int[32];
     private boolean[] told = new boolean[32];
+    /** Among the operating days. */
+    double[] place = new double[32];
+
     int[] day = new int[32];
     double[] present = new double[32];
     double[] nominal = new double[32];
@@ -41,7 +51,17 @@ final class Encounters {
 
     Encounters(MachinePlan plan, Position position) {
         this.plan = plan;
-        crew = plan.machine.crew();
+        ResolvedCrew crew = plan.machine.crew();
+        routeDay = crew.day();
+        crewOutput = plan.machine.crewOutput();
+        personOvertime = crew.hourlyCost() * (1 + crew.overtimePremium());
+        crewOvertime = crew.people() * personOvertime;
+        lostPerHour = crew.billing() * (1 - crew.variableCost());
+        slack = new double[1 + crew.fullWeeks().size()];
+        slack[0] = crew.makeUpToday();
+        for (int i = 1; i < slack.length; i++) {
+            slack[i] = crew.fullWeeks().get(i - 1).makeUpToday();
+        }
         fixes = plan.fixes;
         key = DrawKeys.encounter(plan.seed, plan.machine.id(), position);
         perFlat = 2 * plan.machine.flatsAt(position);
@@ -94,26 +114,25 @@ final class Encounters {
         }
         told[i] = true;
         long first = (long) number[i] * DrawKeys.SLOTS;
-        int d = plan.calendar.day(hour[i]);
+        double at = plan.calendar.place(hour[i]);
+        int d = HourCalendar.dayOf(at);
+        place[i] = at;
         day[i] = d;
-        present[i] = plan.discounting.present(hour[i], d);
-        nominal[i] = plan.discounting.nominal(hour[i], d);
+        present[i] = plan.discounting.present(d, at - d);
+        nominal[i] = plan.discounting.nominal(d, at - d);
         delay[i] = fixes.delay[fix[i]].draw(Draws.uniform(state, first + DrawKeys.DELAY));
-        double restOfDay = crew.day() * Draws.uniform(state, first + DrawKeys.HOUR);
+        double restOfDay = routeDay * Draws.uniform(state, first + DrawKeys.HOUR);
         boolean nextDays = delay[i] - restOfDay > AFTER_HOURS;
         down[i] = nextDays ? delay[i] : Math.min(delay[i], restOfDay);
         after[i] = nextDays ? 0 : Math.max(delay[i] - restOfDay, 0);
         int week = plan.weekOfDay[d];
-        double slack =
-                week == 0 ? crew.makeUpToday() : crew.fullWeeks().get(week - 1).makeUpToday();
-        displaced[i] = down[i] * plan.machine.crewOutput() * (1 - fixes.output[fix[i]]);
-        double today = Math.min(displaced[i], slack);
+        displaced[i] = down[i] * crewOutput * (1 - fixes.output[fix[i]]);
+        double today = Math.min(displaced[i], slack[week]);
         double another = (displaced[i] - today) * later[week];
         madeUp[i] = today + another;
         lostHours[i] = displaced[i] - today - another;
-        double hour = crew.hourlyCost() * (1 + crew.overtimePremium());
-        crewTime[i] = madeUp[i] * crew.people() * hour + after[i] * hour;
-        lostWork[i] = lostHours[i] * crew.billing() * (1 - crew.variableCost());
+        crewTime[i] = madeUp[i] * crewOvertime + after[i] * personOvertime;
+        lostWork[i] = lostHours[i] * lostPerHour;
     }
 
     private void grow() {
@@ -123,6 +142,7 @@ final class Encounters {
         fix = Arrays.copyOf(fix, n);
         number = Arrays.copyOf(number, n);
         told = Arrays.copyOf(told, n);
+        place = Arrays.copyOf(place, n);
         day = Arrays.copyOf(day, n);
         present = Arrays.copyOf(present, n);
         nominal = Arrays.copyOf(nominal, n);

@@ -3,14 +3,14 @@ package footing.core.future;
 import footing.core.fleet.Season;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 
 /**
  * The operating hours still to come on the days of the calendar. Hours of a year are spread evenly over the days of its
  * season; the day of asOf counts, and what is left of a season on that day keeps its days and their hours.
  *
- * <p>Hour x lies on operating day {@link #day}, a share {@link #share} into it; its instant is that many days after
- * asOf. Hour 0 is asOf itself. The hour that completes a season falls at the midnight after its last day and belongs to
- * that day. All arrays are by operating day.
+ * <p>Hour x lies at {@link #place} among the operating days; its instant is {@link #daysAt} days after asOf. Hour 0 is asOf itself. The hour that completes a season falls at the midnight after its last day and belongs to
+ * that day.
  */
 final class HourCalendar {
     /** Hours this close to the end of a season complete it. */
@@ -19,14 +19,14 @@ final class HourCalendar {
     private static final double DAYS_PER_YEAR = 365;
 
     private final double hoursLeft;
-    private final double[] seasonEnd;
-    private final int[] firstDayOfSeason;
     private final LocalDate asOf;
+    private final double[] seasonStart;
+    private final double[] seasonEnd;
+    private final double[] daysPerHour;
+    private final int[] firstDayOfSeason;
     private int seasons;
 
     private int days;
-    private double[] hourAtStart = new double[512];
-    private double[] perHour = new double[512];
     private int[] daysFromStart = new int[512];
 
     /**
@@ -37,7 +37,9 @@ final class HourCalendar {
         int most = (int) Math.ceil(hoursLeft / hoursPerYear) + 3;
         this.asOf = asOf;
         this.hoursLeft = hoursLeft;
+        seasonStart = new double[most];
         seasonEnd = new double[most];
+        daysPerHour = new double[most];
         firstDayOfSeason = new int[most + 1];
         double hours = 0;
         for (int year = asOf.getYear() - 1; hours < hoursLeft - SAME_HOUR; year++) {
@@ -53,24 +55,21 @@ final class HourCalendar {
         LocalDate from = first.isBefore(asOf) ? asOf : first;
         int offset = (int) ChronoUnit.DAYS.between(asOf, from);
         int length = (int) ChronoUnit.DAYS.between(from, last) + 1;
-        firstDayOfSeason[seasons] = days;
         for (int i = 0; i < length; i++) {
-            addDay(hoursBefore + i * perDay, perDay, offset + i);
+            addDay(offset + i);
         }
         double end = first.isBefore(asOf) ? hoursBefore + length * perDay : hoursBefore + hoursPerYear;
+        seasonStart[seasons] = hoursBefore;
+        daysPerHour[seasons] = 1 / perDay;
         seasonEnd[seasons++] = end;
         firstDayOfSeason[seasons] = days;
         return end;
     }
 
-    private void addDay(double hour, double perDay, int daysAfterStart) {
-        if (days == hourAtStart.length) {
-            hourAtStart = java.util.Arrays.copyOf(hourAtStart, 2 * days);
-            perHour = java.util.Arrays.copyOf(perHour, 2 * days);
-            daysFromStart = java.util.Arrays.copyOf(daysFromStart, 2 * days);
+    private void addDay(int daysAfterStart) {
+        if (days == daysFromStart.length) {
+            daysFromStart = Arrays.copyOf(daysFromStart, 2 * days);
         }
-        hourAtStart[days] = hour;
-        perHour[days] = 1 / perDay;
         daysFromStart[days++] = daysAfterStart;
     }
 
@@ -85,7 +84,15 @@ final class HourCalendar {
 
     /** Hours on an operating day. */
     double hoursOn(int day) {
-        return 1 / perHour[day];
+        return 1 / daysPerHour[seasonOf(day)];
+    }
+
+    private int seasonOf(int day) {
+        int s = 0;
+        while (firstDayOfSeason[s + 1] <= day) {
+            s++;
+        }
+        return s;
     }
 
     /** Days from asOf to the midnight an operating day starts with. */
@@ -97,22 +104,28 @@ final class HourCalendar {
         return asOf.plusDays(daysFromStart[day]);
     }
 
-    /** The operating day of hour x, 0 &lt; x ≤ X; for 0 the first. */
-    int day(double x) {
+    /**
+     * Where hour x lies, 0 &lt; x ≤ X, in operating days: day d and a share of it are d + share, the share above 0 and
+     * at most 1. Hour 0 is 0.
+     */
+    double place(double x) {
         int s = 0;
         while (x > seasonEnd[s] + SAME_HOUR) {
             s++;
         }
-        int first = firstDayOfSeason[s];
-        int last = firstDayOfSeason[s + 1] - 1;
-        int day = first + (int) Math.ceil((x - hourAtStart[first]) * perHour[first]) - 1;
-        return Math.min(Math.max(day, first), last);
+        double place = firstDayOfSeason[s] + (x - seasonStart[s]) * daysPerHour[s];
+        return Math.min(place, firstDayOfSeason[s + 1]);
     }
 
-    /** How far into its operating day hour x lies, 0 to 1. */
-    double share(double x, int day) {
-        double share = (x - hourAtStart[day]) * perHour[day];
-        return Math.min(Math.max(share, 0), 1);
+    /** The operating day of a place. */
+    static int dayOf(double place) {
+        int whole = (int) place;
+        return whole == place && whole > 0 ? whole - 1 : whole;
+    }
+
+    /** The operating day of hour x; the first for 0. */
+    int day(double x) {
+        return dayOf(place(x));
     }
 
     /** Days from asOf to the instant of hour x. */
@@ -120,8 +133,9 @@ final class HourCalendar {
         if (!(x > 0)) {
             return 0;
         }
-        int day = day(x);
-        return daysFromStart[day] + share(x, day);
+        double place = place(x);
+        int day = dayOf(place);
+        return daysFromStart[day] + place - day;
     }
 
     /** t(x): years of 365 days from asOf to the instant of hour x. */
@@ -132,9 +146,11 @@ final class HourCalendar {
     /** The last hour completed by the end of a number of days from asOf; at most X. */
     double hourBy(double daysAfterStart) {
         double hour = 0;
-        for (int day = 0; day < days && daysFromStart[day] < daysAfterStart; day++) {
-            double part = Math.min(daysAfterStart - daysFromStart[day], 1);
-            hour = hourAtStart[day] + part * hoursOn(day);
+        for (int s = 0; s < seasons; s++) {
+            double offset = daysFromStart[firstDayOfSeason[s]];
+            double length = firstDayOfSeason[s + 1] - firstDayOfSeason[s];
+            double run = Math.min(Math.max(daysAfterStart - offset, 0), length);
+            hour = run > 0 ? seasonStart[s] + run / daysPerHour[s] : hour;
         }
         return Math.min(hour, hoursLeft);
     }

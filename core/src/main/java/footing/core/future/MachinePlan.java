@@ -76,13 +76,14 @@ final class MachinePlan {
         casterArticles =
                 articles.stream().filter(a -> a.position == Position.CASTER).toList();
         weekOfDay = weeks(m.crew());
-        int tradeDay = calendar.day(m.hoursLeft());
+        double trade = calendar.place(m.hoursLeft());
+        int tradeDay = HourCalendar.dayOf(trade);
         firstYear = m.asOf().getYear();
         years = calendar.date(tradeDay).getYear() - firstYear + 1;
         yearOfDay = new int[calendar.days()];
         nominalHoursByYear = nominalHoursByYear(tradeDay);
-        presentAtTrade = discounting.present(m.hoursLeft(), tradeDay);
-        nominalAtTrade = discounting.nominal(m.hoursLeft(), tradeDay);
+        presentAtTrade = discounting.present(trade);
+        nominalAtTrade = discounting.nominal(trade);
         double toPresent = presentAtTrade / nominalAtTrade;
         nominalReliefAtTrade = new double[n];
         reliefAtTrade = new double[n];
@@ -91,7 +92,7 @@ final class MachinePlan {
             reliefAtTrade[e] = nominalReliefAtTrade[e] * toPresent;
         }
         monthly = MonthlyTerms.of(m, calendar);
-        nominalHoursMonthly = discounting.nominalHours(monthly.untilHour(), calendar.day(monthly.untilHour()));
+        nominalHoursMonthly = discounting.nominalHours(calendar.place(monthly.untilHour()));
     }
 
     private double[] nominalHoursByYear(int tradeDay) {
@@ -102,7 +103,7 @@ final class MachinePlan {
                 byYear[yearOfDay[day] + 1] = discounting.nominalHoursBefore(day + 1);
             }
         }
-        byYear[years] = discounting.nominalHours(machine.hoursLeft(), tradeDay);
+        byYear[years] = discounting.nominalHours(calendar.place(machine.hoursLeft()));
         for (int y = 1; y <= years; y++) {
             byYear[y] = Math.max(byYear[y], byYear[y - 1]);
         }

@@ -112,7 +112,7 @@ final class Outcomes {
             double x = g == MachinePlan.GRID ? plan.calendar.hoursLeft() : g * step;
             lumps += drive.lumps[g] + caster.lumps[g];
             perHour += drive.upkeepChange[g] + caster.upkeepChange[g];
-            double hours = plan.discounting.presentHours(x, plan.calendar.day(x));
+            double hours = plan.discounting.presentHours(plan.calendar.place(x));
             running.add(keep * (lumps + perHour * hours) / sum.futures);
         }
         return running;

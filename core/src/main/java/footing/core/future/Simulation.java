@@ -99,17 +99,17 @@ final class Simulation {
 
     /** Hits that no article of a position could take as a flat are not kept. */
     private void drawEncounters(int number) {
-        double worst = (1 + plan.machine.wornTireEffect() / 2) / 2;
+        double mostOften = 1 + plan.machine.wornTireEffect() / 2;
         for (Position position : Position.values()) {
             Side side = side(position);
             double[] most = side.mostAccepted;
             java.util.Arrays.fill(most, 0);
             double any = 0;
             for (Article a : plan.articlesAt(position)) {
+                double[] shares = unknowns.halfShares[a.index];
                 for (int fix = 0; fix < most.length; fix++) {
-                    double share = a.share(plan.fixes, fix, unknowns.flatFactor[a.index], unknowns.ruinFactor[a.index]);
-                    most[fix] = Math.max(most[fix], share * worst);
-                    any = Math.max(any, share);
+                    most[fix] = Math.max(most[fix], shares[fix] * mostOften);
+                    any = Math.max(any, shares[fix]);
                 }
             }
             if (any > 0) {

@@ -29,6 +29,10 @@ final class Unknowns {
     final double[] lifeFactor;
     final double[] flatFactor;
     final double[] ruinFactor;
+    /** By article and fix, half the share φ of the hits that are a flat. */
+    final double[][] halfShares;
+
+    private final FixTable fixes;
 
     Unknowns(MachinePlan plan) {
         ResolvedMachine m = plan.machine;
@@ -49,6 +53,8 @@ final class Unknowns {
         lifeFactor = new double[n];
         flatFactor = new double[n];
         ruinFactor = new double[n];
+        fixes = plan.fixes;
+        halfShares = new double[n][fixes.size];
         lifeKeys = articles.stream()
                 .mapToLong(a -> DrawKeys.lifeUnsure(seed, a.id))
                 .toArray();
@@ -72,6 +78,9 @@ final class Unknowns {
                     : 1;
             flatFactor[a] = draw(article.flatFactor, flatKeys[a], future);
             ruinFactor[a] = draw(article.ruinFactor, ruinKeys[a], future);
+            for (int fix = 0; fix < fixes.size; fix++) {
+                halfShares[a][fix] = article.share(fixes, fix, flatFactor[a], ruinFactor[a]) / 2;
+            }
         }
     }
 
