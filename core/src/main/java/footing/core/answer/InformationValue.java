@@ -141,7 +141,7 @@ final class InformationValue {
 
     private static boolean turns(LeastSquares.Fit fit) {
         for (int i = 0; i < fit.values.length; i++) {
-            if (fit.values[i] > SHOWN * fit.errors[i]) {
+            if (fit.values[i] > 0 && fit.values[i] > SHOWN * fit.error(i)) {
                 return true;
             }
         }

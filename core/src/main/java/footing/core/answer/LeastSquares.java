@@ -77,18 +77,23 @@ final class LeastSquares {
     }
 
     /** A fitted response. */
-    static final class Fit {
+    final class Fit {
         /** By row. */
         final double[] values;
-        /** Standard error of each fitted value. */
-        final double[] errors;
         /** Probability of so good a fit if no column mattered. */
         final double significance;
 
-        Fit(double[] values, double[] errors, double significance) {
+        private final double variance;
+
+        Fit(double[] values, double significance, double variance) {
             this.values = values;
-            this.errors = errors;
             this.significance = significance;
+            this.variance = variance;
+        }
+
+        /** Standard error of the fitted value of a row. */
+        double error(int row) {
+            return Math.sqrt(variance * leverage(rows[row]));
         }
     }
 
@@ -119,7 +124,7 @@ final class LeastSquares {
             residual += (response[i] - fitted[i]) * (response[i] - fitted[i]);
         }
         int freedom = n - rank - 1;
-        return new Fit(fitted, errors(residual / freedom), significance(total, residual, freedom));
+        return new Fit(fitted, significance(total, residual, freedom), residual / freedom);
     }
 
     private double significance(double total, double residual, int freedom) {
@@ -130,20 +135,12 @@ final class LeastSquares {
         return residual > 0 ? 1 - new FDistribution(rank, freedom).cumulativeProbability(f) : 0;
     }
 
-    private double[] errors(double variance) {
-        double[] errors = new double[rows.length];
-        double[][] inv = inverse.getData();
-        for (int i = 0; i < errors.length; i++) {
-            double leverage = 1.0 / rows.length;
-            for (int a = 0; a < columns; a++) {
-                double sum = 0;
-                for (int b = 0; b < columns; b++) {
-                    sum += inv[a][b] * rows[i][b];
-                }
-                leverage += rows[i][a] * sum;
-            }
-            errors[i] = Math.sqrt(variance * leverage);
+    private double leverage(double[] row) {
+        double[] image = inverse.operate(row);
+        double leverage = 1.0 / rows.length;
+        for (int c = 0; c < columns; c++) {
+            leverage += row[c] * image[c];
         }
-        return errors;
+        return leverage;
     }
 }

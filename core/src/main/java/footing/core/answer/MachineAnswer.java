@@ -67,14 +67,18 @@ public record MachineAnswer(
         return entries.get(recommended);
     }
 
-    /** The recommended entry, or the best other one if the carried package is recommended; null if it is alone. */
+    /**
+     * The recommended entry, or the best other one if the carried package is recommended; null if there is none. An
+     * entry whose sets are never fitted before the trade changes nothing and is no other one.
+     */
     public @Nullable EntryAnswer bestChange() {
         if (recommended != 0) {
             return choice();
         }
         EntryAnswer best = null;
         for (EntryAnswer e : entries.subList(1, entries.size())) {
-            best = best == null || e.cost().mean() < best.cost().mean() ? e : best;
+            boolean happens = e.outcome().neverFitted() < 1;
+            best = happens && (best == null || e.cost().mean() < best.cost().mean()) ? e : best;
         }
         return best;
     }

@@ -20,8 +20,8 @@ final class MachinePlan {
     final Discounting discounting;
     final FixTable fixes;
     final List<Article> articles;
-    private final List<Article> driveArticles;
-    private final List<Article> casterArticles;
+    private final Article[] driveArticles;
+    private final Article[] casterArticles;
     final List<Course> courses = new ArrayList<>();
     final List<ResolvedMachine.Entry> entries;
     final Purchase[] purchases;
@@ -152,7 +152,7 @@ final class MachinePlan {
     }
 
     /** The articles that may be fitted at a position. */
-    List<Article> articlesAt(Position position) {
+    Article[] articlesAt(Position position) {
         return position == Position.DRIVE ? driveArticles : casterArticles;
     }
 

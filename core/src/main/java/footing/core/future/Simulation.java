@@ -8,6 +8,7 @@ final class Simulation {
     private final MachinePlan plan;
     private final Unknowns unknowns;
     private final Side[] sides;
+    private final Course[] courses;
     private final double keep;
     private final double[] constants;
     /** After-tax present values of the future just run, by course: parts only, with time, all. */
@@ -23,12 +24,14 @@ final class Simulation {
         final LifeDraws lives;
         final CourseRun run;
         final double[] mostAccepted;
+        final Article[] articles;
 
         Side(MachinePlan plan, Position position, Unknowns unknowns) {
             encounters = new Encounters(plan, position);
             lives = new LifeDraws(plan, position);
             run = new CourseRun(plan, encounters, lives, unknowns);
             mostAccepted = new double[plan.fixes.size];
+            articles = plan.articlesAt(position);
         }
     }
 
@@ -41,6 +44,7 @@ final class Simulation {
         sides = new Side[] {
             new Side(plan, Position.DRIVE, unknowns), new Side(plan, Position.CASTER, unknowns),
         };
+        courses = plan.courses.toArray(Course[]::new);
         keep = 1 - plan.machine.terms().taxRate();
         constants = plan.entryConstants();
         int n = plan.courses.size();
@@ -79,8 +83,8 @@ final class Simulation {
             side.lives.draw(number);
         }
         drawEncounters(number);
-        for (int c = 0; c < plan.courses.size(); c++) {
-            Course course = plan.courses.get(c);
+        for (int c = 0; c < courses.length; c++) {
+            Course course = courses[c];
             CourseRun run = side(course.position()).run;
             run.tell(c == plan.driveCourse[told] || c == plan.casterCourse[told] ? tally : null);
             run.run(course, block.courses.get(c), course.changes() ? null : block.fixes);
@@ -100,12 +104,11 @@ final class Simulation {
     /** Hits that no article of a position could take as a flat are not kept. */
     private void drawEncounters(int number) {
         double mostOften = 1 + plan.machine.wornTireEffect() / 2;
-        for (Position position : Position.values()) {
-            Side side = side(position);
+        for (Side side : sides) {
             double[] most = side.mostAccepted;
             java.util.Arrays.fill(most, 0);
             double any = 0;
-            for (Article a : plan.articlesAt(position)) {
+            for (Article a : side.articles) {
                 double[] shares = unknowns.halfShares[a.index];
                 for (int fix = 0; fix < most.length; fix++) {
                     most[fix] = Math.max(most[fix], shares[fix] * mostOften);

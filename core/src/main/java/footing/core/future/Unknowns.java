@@ -4,14 +4,13 @@ import footing.core.chance.Draws;
 import footing.core.chance.Spread;
 import footing.core.fleet.ResolvedCrew;
 import footing.core.fleet.ResolvedMachine;
-import java.util.List;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /** What nobody knows of a machine, as one future has it: one draw each for the whole future. */
 final class Unknowns {
     private static final NormalDistribution NORMAL = new NormalDistribution();
 
-    private final List<Article> articles;
+    private final Article[] articles;
     private final Spread flatsPerSeason;
     private final double hoursPerYear;
     private final Spread[] makeUpLater;
@@ -38,7 +37,7 @@ final class Unknowns {
         ResolvedMachine m = plan.machine;
         ResolvedCrew crew = m.crew();
         long seed = plan.seed;
-        articles = plan.articles;
+        articles = plan.articles.toArray(Article[]::new);
         flatsPerSeason = m.flatsPerSeason();
         hoursPerYear = m.hoursPerYear();
         flatsKey = DrawKeys.flatsPerSeason(seed, crew.id());
@@ -49,19 +48,19 @@ final class Unknowns {
             makeUpLater[i] = crew.fullWeeks().get(i - 1).makeUpLater();
         }
         later = new double[makeUpLater.length];
-        int n = articles.size();
+        int n = articles.length;
         lifeFactor = new double[n];
         flatFactor = new double[n];
         ruinFactor = new double[n];
         fixes = plan.fixes;
         halfShares = new double[n][fixes.size];
-        lifeKeys = articles.stream()
+        lifeKeys = plan.articles.stream()
                 .mapToLong(a -> DrawKeys.lifeUnsure(seed, a.id))
                 .toArray();
-        flatKeys = articles.stream()
+        flatKeys = plan.articles.stream()
                 .mapToLong(a -> DrawKeys.flatFactor(seed, a.id))
                 .toArray();
-        ruinKeys = articles.stream()
+        ruinKeys = plan.articles.stream()
                 .mapToLong(a -> DrawKeys.ruinFactor(seed, a.id))
                 .toArray();
     }
@@ -72,7 +71,7 @@ final class Unknowns {
             later[i] = draw(makeUpLater[i], laterKey, future);
         }
         for (int a = 0; a < lifeFactor.length; a++) {
-            Article article = articles.get(a);
+            Article article = articles[a];
             lifeFactor[a] = article.lifeUnsure > 0
                     ? Math.exp(article.lifeUnsure * NORMAL.inverseCumulativeProbability(uniform(lifeKeys[a], future)))
                     : 1;
