@@ -72,9 +72,9 @@ final class MachinePlan {
             casterCourse[e] = course(entry, Position.CASTER, byId);
         }
         driveArticles =
-                articles.stream().filter(a -> a.position == Position.DRIVE).toList();
+                articles.stream().filter(a -> a.position == Position.DRIVE).toArray(Article[]::new);
         casterArticles =
-                articles.stream().filter(a -> a.position == Position.CASTER).toList();
+                articles.stream().filter(a -> a.position == Position.CASTER).toArray(Article[]::new);
         weekOfDay = weeks(m.crew());
         double trade = calendar.place(m.hoursLeft());
         int tradeDay = HourCalendar.dayOf(trade);
