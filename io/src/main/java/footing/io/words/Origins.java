@@ -1,0 +1,56 @@
+package footing.io.words;
+
+import footing.core.answer.Answer;
+import footing.core.answer.MachineAnswer;
+import footing.core.fleet.Case;
+import footing.core.fleet.InForce;
+import footing.core.fleet.Input;
+import footing.core.fleet.Origin;
+import footing.core.fleet.Values;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** How many numbers an answer rests on, and whose they are. */
+public final class Origins {
+    private Origins() {}
+
+    /** 'It rests on 190 numbers: 120 are yours, 70 are guesses.' */
+    public static String told(Answer answer) {
+        return told(inForce(
+                answer.of(), answer.machines().stream().map(MachineAnswer::id).toList()));
+    }
+
+    /** The same for numbers given one by one. */
+    public static String told(Collection<InForce> numbers) {
+        List<String> parts = new ArrayList<>();
+        add(parts, count(numbers, Origin.STATED), "yours");
+        add(parts, count(numbers, Origin.LEARNED), "from your records");
+        add(parts, count(numbers, Origin.TYPICAL), "typical figures, not quotes");
+        add(parts, count(numbers, Origin.DEFAULT), "guesses of Footing");
+        return "It rests on " + Figures.money(numbers.size()) + " numbers: " + Lists.and(parts) + ".";
+    }
+
+    private static void add(List<String> parts, long count, String whose) {
+        if (count > 0) {
+            parts.add(Figures.money(count) + (parts.isEmpty() ? " are " : " ") + whose);
+        }
+    }
+
+    private static long count(Collection<InForce> numbers, Origin origin) {
+        return numbers.stream().filter(n -> n.origin() == origin).count();
+    }
+
+    /** Every number some of the machines depend on, once. */
+    public static Collection<InForce> inForce(Case stated, List<String> machines) {
+        Map<Input, InForce> numbers = new LinkedHashMap<>();
+        for (String id : machines) {
+            for (InForce number : new Values(stated, stated.machine(id)).all()) {
+                numbers.putIfAbsent(number.input(), number);
+            }
+        }
+        return numbers.values();
+    }
+}
