@@ -20,9 +20,7 @@ public record Advice(
         @Nullable EntryAnswer about,
         @Nullable EntryAnswer rival) {
 
-    /**
-     * @param threshold the chance from which a saving was called sure
-     */
+    /** The advice that follows from a verdict; {@code threshold} is the chance from which a saving was called sure. */
     public static Advice of(MachineAnswer m, double threshold) {
         EntryAnswer about = m.bestChange();
         if (about == null || m.verdict() == Verdict.KEEP) {
@@ -67,7 +65,7 @@ public record Advice(
 
     /** True in a toss-up between two changes, either of which beats what the machine has. */
     public boolean isBetweenChanges() {
-        return rival != null && rival != machine.carried();
+        return rival != null && !rival.entry().equals(machine.carried().entry());
     }
 
     /** What the change consists of; empty if there is nothing to change to. */
@@ -99,9 +97,7 @@ public record Advice(
 
     /** The other side of a toss-up. */
     String rivalWords() {
-        return rival == null || !isBetweenChanges()
-                ? asItIs()
-                : Pieces.changedWhen(machine.machine(), rival.entry());
+        return rival == null || !isBetweenChanges() ? asItIs() : Pieces.changedWhen(machine.machine(), rival.entry());
     }
 
     /** Operating hours to the trade over hours a year: how many seasons the machine still runs. */

@@ -39,7 +39,8 @@ public final class Headline {
             byPieces(verb).forEach((pieces, ids) -> clauses.add(clause(verb, pieces, ids)));
         }
         for (int i = 0; i < clauses.size(); i += 2) {
-            sentences.add(Lists.capital(String.join(", and ", clauses.subList(i, Math.min(i + 2, clauses.size())))) + ".");
+            sentences.add(Lists.capital(String.join(", and ", clauses.subList(i, Math.min(i + 2, clauses.size()))))
+                    + ".");
         }
     }
 
@@ -58,8 +59,9 @@ public final class Headline {
         return switch (verb) {
             case ORDER_WITH -> "order " + who + " with " + what;
             case SWAP_NOW -> "swap " + who + " over to " + what + " now";
-            default -> "swap " + who + " over to " + what + (ids.size() == 1 ? " as its sets" : " as their sets")
-                    + " wear out";
+            default ->
+                "swap " + who + " over to " + what + (ids.size() == 1 ? " as its sets" : " as their sets")
+                        + " wear out";
         };
     }
 
@@ -97,8 +99,8 @@ public final class Headline {
         if (kept.size() == 1) {
             return kept.get(0).id() + " as it is";
         }
-        return (everything ? "all " : "the other ") + Figures.word(kept.size())
-                + (everything ? " machines" : "") + " as they are";
+        return (everything ? "all " : "the other ") + Figures.word(kept.size()) + (everything ? " machines" : "")
+                + " as they are";
     }
 
     private List<Advice> having(Verb verb) {

@@ -20,9 +20,7 @@ public final class Lists {
 
     private static String joined(List<String> things, String last) {
         int n = things.size();
-        return n < 2
-                ? String.join("", things)
-                : String.join(", ", things.subList(0, n - 1)) + last + things.get(n - 1);
+        return n < 2 ? String.join("", things) : String.join(", ", things.subList(0, n - 1)) + last + things.get(n - 1);
     }
 
     /** All of a few machines by name; of many their number and the first ones. */

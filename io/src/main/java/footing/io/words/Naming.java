@@ -19,8 +19,11 @@ public final class Naming {
             case CREW -> label + " (crew " + input.owner() + ")";
             case FULL_WEEK -> label + " (crew " + input.owner() + ")";
             case FIX ->
-                label + ", " + stated.crew(input.owner()).fixes().get(Integer.parseInt(input.part())).name()
-                        + " (crew " + input.owner() + ")";
+                label + ", "
+                        + stated.crew(input.owner())
+                                .fixes()
+                                .get(Integer.parseInt(input.part()))
+                                .name() + " (crew " + input.owner() + ")";
             case ASSEMBLY -> label + " (" + input.owner() + ")";
             case MACHINE -> label + " (" + input.owner() + (input.part().isEmpty() ? "" : ", " + input.part()) + ")";
         };

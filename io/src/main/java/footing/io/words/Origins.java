@@ -33,14 +33,14 @@ public final class Origins {
         return "It rests on " + Figures.money(numbers.size()) + " numbers: " + Lists.and(parts) + ".";
     }
 
-    private static void add(List<String> parts, long count, String whose) {
+    private static void add(List<String> parts, int count, String whose) {
         if (count > 0) {
             parts.add(Figures.money(count) + (parts.isEmpty() ? " are " : " ") + whose);
         }
     }
 
-    private static long count(Collection<InForce> numbers, Origin origin) {
-        return numbers.stream().filter(n -> n.origin() == origin).count();
+    private static int count(Collection<InForce> numbers, Origin origin) {
+        return (int) numbers.stream().filter(n -> n.origin() == origin).count();
     }
 
     /** Every number some of the machines depend on, once. */

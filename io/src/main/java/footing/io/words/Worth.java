@@ -100,7 +100,8 @@ public final class Worth {
         if (start < 0) {
             return "At the start it brings in " + Figures.size(start) + ".";
         }
-        String monthly = monthly(changing.stream().map(a -> a.machine().choice()).toList());
+        String monthly =
+                monthly(changing.stream().map(a -> a.machine().choice()).toList());
         return "It costs " + Figures.money(start) + " at the start." + monthly;
     }
 
@@ -116,10 +117,14 @@ public final class Worth {
         if (loans.isEmpty()) {
             return "";
         }
-        double payment = loans.stream().mapToDouble(EntryAnswer.Monthly::payment).sum();
-        double avoided = loans.stream().mapToDouble(EntryAnswer.Monthly::avoided).sum();
-        double least = loans.stream().mapToDouble(EntryAnswer.Monthly::months).min().orElseThrow();
-        double most = loans.stream().mapToDouble(EntryAnswer.Monthly::months).max().orElseThrow();
+        double payment =
+                loans.stream().mapToDouble(EntryAnswer.Monthly::payment).sum();
+        double avoided =
+                loans.stream().mapToDouble(EntryAnswer.Monthly::avoided).sum();
+        double least =
+                loans.stream().mapToDouble(EntryAnswer.Monthly::months).min().orElseThrow();
+        double most =
+                loans.stream().mapToDouble(EntryAnswer.Monthly::months).max().orElseThrow();
         String months = most - least < SAME_MONTHS
                 ? Figures.money(least) + " months"
                 : Figures.money(least) + " to " + Figures.money(most) + " months";
