@@ -70,8 +70,8 @@ final class AnswerOptions {
 
     static int checkedFutures(int futures) throws BadInput {
         if (!(futures >= LEAST_FUTURES && futures <= MOST_FUTURES)) {
-            throw new BadInput("--futures " + futures + ": between " + LEAST_FUTURES + " and " + MOST_FUTURES
-                    + " would fit");
+            throw new BadInput(
+                    "--futures " + futures + ": between " + LEAST_FUTURES + " and " + MOST_FUTURES + " would fit");
         }
         return futures;
     }
@@ -82,7 +82,8 @@ final class AnswerOptions {
         }
         String text = threshold.strip();
         if (text.matches("\\d{1,3}(\\.\\d{1,9})?\\s*%")) {
-            double share = Double.parseDouble(text.substring(0, text.length() - 1).strip()) / 100;
+            double share =
+                    Double.parseDouble(text.substring(0, text.length() - 1).strip()) / 100;
             if (share > 0.5 && share < 1) {
                 return share;
             }

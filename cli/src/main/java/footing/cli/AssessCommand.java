@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "assess",
         mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class,
         description = "Answers a case: which wheels each machine should run, what it is worth and how sure that is.")
 final class AssessCommand implements Callable<Integer> {
     @Spec

@@ -67,9 +67,8 @@ final class CaseArgument {
                 reading.warnings().stream().map(Problem::toString).toList();
         warnings.forEach(w -> err.println(terminal.letters().shown("warning: " + w)));
         Case stated = reading.found()
-                .orElseThrow(() -> new BadInput(reading.problems().stream()
-                        .map(Problem::toString)
-                        .collect(Collectors.joining("\n"))));
+                .orElseThrow(() -> new BadInput(
+                        reading.problems().stream().map(Problem::toString).collect(Collectors.joining("\n"))));
         return new Accepted(stated, warnings);
     }
 

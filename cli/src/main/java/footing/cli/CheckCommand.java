@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "check",
         mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class,
         description = "Reads a case and says all that is wrong with it, or what it holds.")
 final class CheckCommand implements Callable<Integer> {
     @Spec

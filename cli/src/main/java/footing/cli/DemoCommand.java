@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "demo",
         mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class,
         description = "Answers an invented contractor's case with nine machines, which comes with Footing, and leaves"
                 + " the case and the answer in the folder footing-demo.")
 final class DemoCommand implements Callable<Integer> {
@@ -42,8 +43,7 @@ final class DemoCommand implements Callable<Integer> {
     public Integer call() throws BadInput, IOException {
         var commandLine = spec.commandLine();
         String text = text();
-        CaseArgument.Accepted read =
-                CaseArgument.accepted(CaseFile.read(text, CASE), terminal, commandLine.getErr());
+        CaseArgument.Accepted read = CaseArgument.accepted(CaseFile.read(text, CASE), terminal, commandLine.getErr());
         Answering answering = new Answering(terminal, asked, commandLine.getOut(), commandLine.getErr());
         Answer answer = answering.answer(read.stated(), asked.options(null));
         Path folder = terminal.folder().resolve(FOLDER);

@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "explain",
         mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class,
         description = "Takes a figure of an answer apart, down to the numbers somebody stated and what was counted.")
 final class ExplainCommand implements Callable<Integer> {
     @Spec
@@ -97,9 +98,8 @@ final class ExplainCommand implements Callable<Integer> {
     /** The time asked for, or the only one there is. */
     private When time(Case stated) throws BadInput {
         ResolvedMachine resolved = Resolver.resolve(stated, stated.machine(machine));
-        List<ResolvedMachine.Entry> entries = resolved.entries().stream()
-                .filter(e -> e.id().equals(wheels))
-                .toList();
+        List<ResolvedMachine.Entry> entries =
+                resolved.entries().stream().filter(e -> e.id().equals(wheels)).toList();
         if (entries.isEmpty()) {
             throw new BadInput(CaseArgument.unknown(
                     "wheel package",

@@ -2,7 +2,6 @@ package footing.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.ParseResult;

@@ -43,7 +43,8 @@ public final class Main implements Callable<Integer> {
         PrintWriter err = writer(FileDescriptor.err);
         int code = FAILED;
         try {
-            code = commandLine(Terminal.here(stop), writer(FileDescriptor.out), err).execute(args);
+            code = commandLine(Terminal.here(stop), writer(FileDescriptor.out), err)
+                    .execute(args);
         } catch (OutOfMemoryError e) {
             err.println("footing: not enough memory; fewer --futures need less");
         } finally {

@@ -11,6 +11,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "schema",
         mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class,
         description = "Prints the JSON Schema of a case file, for editors that can check while you type.")
 final class SchemaCommand implements Callable<Integer> {
     @Spec

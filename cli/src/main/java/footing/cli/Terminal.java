@@ -41,7 +41,7 @@ record Terminal(Letters letters, boolean watched, InputStream in, Path folder, S
             String target = Files.readSymbolicLink(STANDARD_ERROR).toString();
             return target.startsWith("/dev/pts") || target.startsWith("/dev/tty") || target.equals("/dev/console");
         } catch (IOException | UnsupportedOperationException e) {
-            return System.console() != null;
+            return false;
         }
     }
 }

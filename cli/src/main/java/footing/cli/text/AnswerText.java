@@ -27,9 +27,7 @@ public final class AnswerText {
     private AnswerText(Answer answer, NextSteps next, Letters letters) {
         this.answer = answer;
         this.next = next;
-        machines = answer.machines().stream()
-                .map(m -> Advice.of(m, answer.threshold()))
-                .toList();
+        machines = Advice.all(answer);
         lines = new Lines(letters);
     }
 
@@ -41,7 +39,7 @@ public final class AnswerText {
         top();
         table();
         lines.head("Why");
-        machines.forEach(a -> lines.hanging("  " + a.id() + "  ", Reason.of(answer.of(), a)));
+        machines.forEach(a -> lines.hanging("  " + a.id() + "  ", Reason.of(answer, a)));
         if (machines.size() == 1) {
             new MachineText(answer.of(), machines.get(0), lines).print();
         } else {
@@ -87,7 +85,9 @@ public final class AnswerText {
 
     private static double flatsCost(Advice a) {
         EntryAnswer carried = a.machine().carried();
-        return carried.parts().repairs() + carried.parts().crewTime() + carried.parts().lostWork();
+        return carried.parts().repairs()
+                + carried.parts().crewTime()
+                + carried.parts().lostWork();
     }
 
     private void guesses() {
@@ -134,7 +134,7 @@ public final class AnswerText {
         lines.head("Next");
         next.of(answer, dearest()).forEach(step -> {
             lines.item(step.does());
-            lines.item("  " + step.command());
+            step.command().forEach(lines::line);
         });
     }
 }

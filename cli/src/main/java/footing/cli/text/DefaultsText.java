@@ -10,13 +10,15 @@ public final class DefaultsText {
 
     public static String of(Case stated, Letters letters) {
         Lines lines = new Lines(letters);
-        lines.paragraph("In force because nobody stated them; write your own at the place named:").blank();
+        lines.paragraph("In force because nobody stated them; write your own at the place named:")
+                .blank();
         for (Defaults.Line line : Defaults.list(stated)) {
             lines.hanging("", line.path() + ": " + line.value());
             lines.hanging("    ", line.why());
         }
-        lines.blank().paragraph(Origins.told(Origins.inForce(
-                stated, stated.machines().stream().map(Case.Machine::id).toList())));
+        lines.blank()
+                .paragraph(Origins.told(Origins.inForce(
+                        stated, stated.machines().stream().map(Case.Machine::id).toList())));
         return lines.toString();
     }
 }

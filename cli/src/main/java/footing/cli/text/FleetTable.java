@@ -16,7 +16,7 @@ import java.util.Map;
 final class FleetTable {
     private static final int LEAST_ID = 7;
     private static final int MOST_ID = 10;
-    private static final int SAVES = 8;
+    private static final int SAVES = 9;
     private static final int PAYS = 9;
     private static final int START = 7;
     private static final int FIGURES = SAVES + 1 + PAYS + 1 + START;
@@ -44,13 +44,11 @@ final class FleetTable {
     }
 
     void print() {
-        lines.line(Lines.right("saves over", Lines.WIDTH - PAYS - START - 2)
-                + Lines.right("pays", PAYS + 1) + Lines.right("at the", START + 1));
-        lines.line(cells("machine", "what to do", bar.scale())
-                + figures("its life", "in", "start"));
+        lines.line(cells("", "", bar.scale()) + figures("saves in", "pays", "at the"));
+        lines.line(cells("machine", "what to do", bar.empty()) + figures("its life", "in", "start"));
         Map<ResolvedCrew, List<Advice>> crews = new LinkedHashMap<>();
-        machines.forEach(
-                a -> crews.computeIfAbsent(a.machine().machine().crew(), c -> new ArrayList<>()).add(a));
+        machines.forEach(a -> crews.computeIfAbsent(a.machine().machine().crew(), c -> new ArrayList<>())
+                .add(a));
         crews.forEach((crew, some) -> {
             String people = crew.people() == 1 ? "one person" : Figures.count(crew.people()) + " people";
             lines.paragraph("Crew " + crew.id() + ", " + people);

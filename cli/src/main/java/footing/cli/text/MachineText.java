@@ -52,7 +52,7 @@ final class MachineText {
 
     private void choices() {
         lines.head("Every choice for " + machine.id() + ", the cheapest over its life first");
-        Table table = new Table("at the start", "costs over its life", "saves", "pays in");
+        Table table = new Table("at the|start", "costs over|its life", "saves", "pays in");
         for (EntryAnswer e : cheapestFirst()) {
             boolean carried = e.entry().equals(machine.carried().entry());
             table.row(
@@ -71,7 +71,7 @@ final class MachineText {
             return;
         }
         lines.head("Step by step up from what it has: each step must earn its own price");
-        Table table = new Table("more at the start", "saves more", "pays in");
+        Table table = new Table("more at|the start", "saves|more", "pays in");
         machine.ladder()
                 .forEach(r -> table.row(
                         Pieces.changedWhen(machine.machine(), r.entry()),
@@ -85,7 +85,7 @@ final class MachineText {
     private void money() {
         lines.head("Where the money goes over its life, in today's money");
         Table table = new Table(
-                "at the start", "new sets", "repairs", "paid time", "work lost", "upkeep", "trade-in", "in all");
+                "at the|start", "new|sets", "repairs", "paid|time", "work|lost", "upkeep", "trade-in", "in all");
         for (EntryAnswer e : cheapestFirst()) {
             Parts p = e.parts();
             table.row(
@@ -101,6 +101,7 @@ final class MachineText {
                             Figures.money(p.cost())));
         }
         table.print(lines);
+        lines.item("Below zero is money in.");
     }
 
     private void levels() {
@@ -111,8 +112,8 @@ final class MachineText {
         lines.head("Three prices of an hour: what " + advice.piecesWhen() + " save, counting");
         Table table = new Table("saves", "pays in");
         about.levels()
-                .forEach(l -> table.row(
-                        counting(l.counting()), List.of(Figures.money(l.mean()), Odds.column(l.chance()))));
+                .forEach(l ->
+                        table.row(counting(l.counting()), List.of(Figures.money(l.mean()), Odds.column(l.chance()))));
         table.print(lines);
     }
 
@@ -130,10 +131,11 @@ final class MachineText {
             return;
         }
         lines.head("What leaves the bank account by year, in that year's money: " + advice.piecesWhen());
-        Table table = new Table(advice.asItIs(), "with the change", "difference", "so far");
+        Table table = new Table(advice.asItIs(), "with the|change", "difference", "so far");
         double soFar = 0;
         for (int year : about.yearly().keySet()) {
-            double asItIs = machine.carried().yearly().getOrDefault(year, Parts.NONE).cost();
+            double asItIs =
+                    machine.carried().yearly().getOrDefault(year, Parts.NONE).cost();
             double changed = about.yearly().getOrDefault(year, Parts.NONE).cost();
             soFar += asItIs - changed;
             table.row(
@@ -154,7 +156,7 @@ final class MachineText {
             return;
         }
         lines.head("What moves the saving of " + advice.piecesWhen() + " most");
-        Table table = new Table("if it is", "saves", "if it is", "saves");
+        Table table = new Table("if|lower", "it|saves", "if|higher", "it|saves");
         drivers.stream()
                 .sorted(Comparator.comparingDouble(MachineAnswer.Driver::swing).reversed())
                 .limit(MOST_DRIVERS)

@@ -15,28 +15,52 @@ import java.util.List;
  */
 public record NextSteps(String file) {
     /** A command and what it does. */
-    record Step(String does, String command) {}
+    record Step(String does, List<String> command) {
+        Step {
+            command = List.copyOf(command);
+        }
+    }
 
     List<Step> of(Answer answer, Advice dearest) {
         List<Step> steps = new ArrayList<>();
         if (answer.machines().size() > 1) {
             steps.add(new Step(
                     "Everything about one machine:",
-                    "footing assess " + quoted(file) + " --machine " + quoted(dearest.id())));
+                    command("footing assess", quoted(file), "--machine " + quoted(dearest.id()))));
         }
         EntryAnswer about = dearest.about();
         if (about != null) {
             steps.add(new Step("Where a figure comes from, down to the last number:", explain(answer, dearest, about)));
         }
-        steps.add(new Step("The numbers nobody stated:", "footing check " + quoted(file) + " --defaults"));
+        steps.add(new Step("The numbers nobody stated:", command("footing check", quoted(file), "--defaults")));
         return steps;
     }
 
-    private String explain(Answer answer, Advice a, EntryAnswer about) {
-        return "footing explain " + quoted(file) + " " + quoted(a.id()) + " "
-                + quoted(about.entry().id()) + " saving"
-                + (about.entry().when() == When.WORN ? " --when worn" : "") + " --futures " + answer.futures()
-                + (answer.seed() == Options.USUAL_SEED ? "" : " --seed " + answer.seed());
+    private List<String> explain(Answer answer, Advice a, EntryAnswer about) {
+        return command(
+                "footing explain",
+                quoted(file),
+                quoted(a.id()),
+                quoted(about.entry().id()),
+                "saving",
+                about.entry().when() == When.WORN ? "--when worn" : "",
+                "--futures " + answer.futures(),
+                answer.seed() == Options.USUAL_SEED ? "" : "--seed " + answer.seed());
+    }
+
+    /** A command on as many lines as it takes, so that a shell takes them together. */
+    private static List<String> command(String... words) {
+        List<String> lines = new ArrayList<>();
+        String line = "   ";
+        for (String word : words) {
+            if (line.length() + 1 + word.length() > Lines.WIDTH - 2 && !line.isBlank()) {
+                lines.add(line + " \\");
+                line = "       ";
+            }
+            line += word.isEmpty() ? "" : " " + word;
+        }
+        lines.add(line);
+        return lines;
     }
 
     /** Quoted for a shell where it has to be. */

@@ -13,7 +13,7 @@ final class Table {
     /** A name and its numbers. */
     private record Row(String name, List<String> numbers) {}
 
-    /** {@code head} names the columns of numbers, each word of it on a line of its own. */
+    /** {@code head} names the columns of numbers, lines of a name parted by a bar. */
     Table(String... head) {
         this.head = List.of(head);
     }
@@ -46,7 +46,7 @@ final class Table {
     private int[] widths() {
         int[] widths = new int[head.size()];
         for (int i = 0; i < widths.length; i++) {
-            for (String word : head.get(i).split(" ")) {
+            for (String word : head.get(i).split("\\|", -1)) {
                 widths[i] = Math.max(widths[i], word.length());
             }
             for (Row row : rows) {
@@ -57,11 +57,11 @@ final class Table {
     }
 
     private void printHead(Lines lines, int[] widths, int names) {
-        int most = head.stream().mapToInt(h -> h.split(" ").length).max().orElse(0);
+        int most = head.stream().mapToInt(h -> h.split("\\|", -1).length).max().orElse(0);
         for (int line = 0; line < most; line++) {
             List<String> words = new ArrayList<>();
             for (String h : head) {
-                String[] all = h.split(" ");
+                String[] all = h.split("\\|", -1);
                 int word = line - (most - all.length);
                 words.add(word < 0 ? "" : all[word]);
             }

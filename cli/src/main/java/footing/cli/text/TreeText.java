@@ -11,7 +11,7 @@ import java.math.RoundingMode;
  * ones to the cent.
  */
 public final class TreeText {
-    private static final int MOST_INDENT = 24;
+    private static final int MOST_INDENT = 40;
 
     private final Lines lines;
     private final String currency;
@@ -32,9 +32,7 @@ public final class TreeText {
     private String rounded(Explanation tree) {
         boolean money = tree.unit() == Explanation.Unit.MONEY;
         BigDecimal value = BigDecimal.valueOf(tree.value());
-        return money
-                ? value.setScale(2, RoundingMode.HALF_EVEN).toPlainString() + " " + currency
-                : shown(tree);
+        return money ? value.setScale(2, RoundingMode.HALF_EVEN).toPlainString() + " " + currency : shown(tree);
     }
 
     private void node(Explanation node, int depth) {
@@ -45,11 +43,12 @@ public final class TreeText {
         if (label.length() <= room) {
             lines.line(indent + Lines.left(label, room) + "  " + value);
         } else {
-            lines.hanging(indent, label);
+            Lines.wrap(label, Lines.WIDTH - indent.length()).forEach(l -> lines.line(indent + l));
             lines.line(Lines.right(value, Lines.WIDTH));
         }
         if (!node.source().isEmpty()) {
-            lines.hanging(indent + "  ", "[" + node.source() + "]");
+            Lines.wrap("[" + node.source() + "]", Lines.WIDTH - indent.length() - 2)
+                    .forEach(l -> lines.line(indent + "  " + l));
         }
         node.parts().forEach(p -> node(p, depth + 1));
     }

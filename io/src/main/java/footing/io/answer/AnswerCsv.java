@@ -42,6 +42,6 @@ public final class AnswerCsv {
         row.number(e.breakEvenPrice());
         EntryAnswer.Monthly monthly = e.monthly();
         row.number(monthly == null ? null : monthly.payment()).number(monthly == null ? null : monthly.avoided());
-        return row.number(monthly == null ? null : monthly.months()).line();
+        return row.number(monthly == null ? null : (double) monthly.months()).line();
     }
 }

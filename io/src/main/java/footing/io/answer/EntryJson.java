@@ -88,6 +88,6 @@ final class EntryJson {
     private void monthly(EntryAnswer.Monthly monthly) {
         json.number("payment", monthly.payment());
         json.number("avoided", monthly.avoided());
-        json.number("months", monthly.months());
+        json.whole("months", monthly.months());
     }
 }

@@ -1,10 +1,12 @@
 package footing.io.words;
 
+import footing.core.answer.Answer;
 import footing.core.answer.EntryAnswer;
 import footing.core.answer.MachineAnswer;
 import footing.core.answer.Verdict;
 import footing.core.fleet.ResolvedMachine;
 import footing.core.fleet.When;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,6 +31,11 @@ public record Advice(
         return m.verdict() == Verdict.PAYS
                 ? new Advice(m, change(m.machine(), about.entry()), about, null)
                 : new Advice(m, Verb.TOSS_UP, about, rival(m, about, threshold));
+    }
+
+    /** One for each machine of an answer. */
+    public static List<Advice> all(Answer answer) {
+        return answer.machines().stream().map(m -> of(m, answer.threshold())).toList();
     }
 
     private static Verb change(ResolvedMachine machine, ResolvedMachine.Entry entry) {
@@ -91,7 +98,7 @@ public record Advice(
             case SWAP_NOW -> "swap now to " + pieces();
             case SWAP_WHEN_WORN -> "swap when worn to " + pieces();
             case KEEP -> "keep what it has";
-            case TOSS_UP -> "toss-up: " + piecesWhen() + ", or " + rivalWords();
+            case TOSS_UP -> "toss-up: " + piecesWhen() + (isBetweenChanges() ? ", or " + rivalWords() : "");
         };
     }
 

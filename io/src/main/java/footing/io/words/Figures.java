@@ -38,6 +38,12 @@ public final class Figures {
         return Math.abs(x) < 9.95 ? rounded(x, 1, "0.#") : money(x);
     }
 
+    /** A mean count and what is counted: '1 flat', '2.3 flats'. */
+    public static String counted(double x, String what) {
+        String count = count(x);
+        return count + " " + what + (count.equals("1") ? "" : "s");
+    }
+
     /** A share in whole percent. */
     public static String percent(double share) {
         return rounded(100 * share, 0, "0") + " %";

@@ -17,9 +17,7 @@ public final class Headline {
     }
 
     public static String of(Answer answer) {
-        return of(answer.machines().stream()
-                .map(m -> Advice.of(m, answer.threshold()))
-                .toList());
+        return of(Advice.all(answer));
     }
 
     public static String of(List<Advice> machines) {

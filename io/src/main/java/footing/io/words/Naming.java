@@ -13,7 +13,7 @@ public final class Naming {
 
     /** 'done another day, of what slips (crew streets)'. */
     public static String of(Case stated, Input input) {
-        String label = input.key().label();
+        String label = label(input);
         return switch (input.key().place()) {
             case MONEY, LOAN, TAX -> label;
             case CREW -> label + " (crew " + input.owner() + ")";
@@ -27,6 +27,12 @@ public final class Naming {
             case ASSEMBLY -> label + " (" + input.owner() + ")";
             case MACHINE -> label + " (" + input.owner() + (input.part().isEmpty() ? "" : ", " + input.part()) + ")";
         };
+    }
+
+    /** 'of the flats at the drives' is a share of them. */
+    private static String label(Input input) {
+        String label = input.key().label();
+        return label.startsWith("of ") ? "share " + label : label;
     }
 
     /** A value in the unit people would use; a three-point from low to high. */

@@ -48,9 +48,25 @@ public final class Origins {
         Map<Input, InForce> numbers = new LinkedHashMap<>();
         for (String id : machines) {
             for (InForce number : new Values(stated, stated.machine(id)).all()) {
-                numbers.putIfAbsent(number.input(), number);
+                if (matters(stated, number)) {
+                    numbers.putIfAbsent(number.input(), number);
+                }
             }
         }
         return numbers.values();
+    }
+
+    /** A default about what does not take place is no number anything rests on. */
+    private static boolean matters(Case stated, InForce number) {
+        Input input = number.input();
+        return number.origin() != Origin.DEFAULT
+                || switch (input.key()) {
+                    case FLATS_AT_CASTER -> false;
+                    case TREAT_PRICE, TREAT_HOURS ->
+                        stated.assembly(input.owner()).treats() != null;
+                    case WORN_DRIVE, WORN_CASTER ->
+                        !stated.machine(input.owner()).isNew();
+                    default -> true;
+                };
     }
 }

@@ -34,7 +34,7 @@ public final class Pieces {
 
     /** What is changed, and 'when worn' where it waits for that. */
     public static String changedWhen(ResolvedMachine machine, ResolvedMachine.Entry entry) {
-        return changed(machine, entry) + (entry.when() == When.WORN ? ", when worn" : "");
+        return changed(machine, entry) + (entry.when() == When.WORN ? " when worn" : "");
     }
 
     private static String changedPiece(ResolvedMachine machine, ResolvedMachine.Entry entry, Position position) {

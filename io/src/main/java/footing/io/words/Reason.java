@@ -1,5 +1,6 @@
 package footing.io.words;
 
+import footing.core.answer.Answer;
 import footing.core.answer.EntryAnswer;
 import footing.core.answer.Saving;
 import footing.core.chance.Metalog;
@@ -16,25 +17,25 @@ import java.util.Optional;
 public final class Reason {
     private static final double WORTH_SAYING = 0.05;
 
-    private final Case stated;
+    private final Answer answer;
     private final Advice advice;
 
-    private Reason(Case stated, Advice advice) {
-        this.stated = stated;
+    private Reason(Answer answer, Advice advice) {
+        this.answer = answer;
         this.advice = advice;
     }
 
-    public static String of(Case stated, Advice advice) {
+    public static String of(Answer answer, Advice advice) {
         EntryAnswer about = advice.about();
         return about == null
                 ? "There is nothing else to choose from."
-                : new Reason(stated, advice).told(about).strip();
+                : new Reason(answer, advice).told(about).strip();
     }
 
     private String told(EntryAnswer about) {
         return switch (advice.verb()) {
             case KEEP, ORDER_AS_IT_COMES -> nextBest(about) + " " + flats(about);
-            case TOSS_UP -> tossUp(about) + " " + flats(about);
+            case TOSS_UP -> isAllTheSame(about) ? allTheSame(about) : tossUp(about) + " " + flats(about);
             default -> saves(about) + " " + flats(about) + neverFitted(about);
         };
     }
@@ -55,20 +56,32 @@ public final class Reason {
         return Figures.rate(money / hours) + " an hour run, " + Figures.money(money / advice.seasons()) + " a season";
     }
 
+    private static boolean isAllTheSame(EntryAnswer about) {
+        Saving s = about.saving();
+        return !Figures.shows(s.mean()) && !Figures.shows(s.p10()) && !Figures.shows(s.p90());
+    }
+
+    private String allTheSame(EntryAnswer about) {
+        return Lists.capital(advice.piecesWhen()) + " make no difference"
+                + (about.neverFitted() == null ? "." : ": it is traded before its sets wear out.");
+    }
+
     private String tossUp(EntryAnswer about) {
         EntryAnswer.OverNext next = about.overNext();
         if (advice.isBetweenChanges() && next != null) {
-            return Lists.capital(advice.piecesWhen()) + " beat" + " " + advice.rivalWords() + " by "
+            return Lists.capital(advice.piecesWhen()) + " beat " + advice.rivalWords() + " by "
                     + Figures.money(next.mean()) + " on average, in " + Odds.sentence(next.chance())
                     + " of the ways it could go; either beats what it has.";
         }
         Saving s = about.saving();
         String words = Lists.capital(advice.piecesWhen());
+        String odds = Odds.sentence(s.chance()) + " of the ways it could go";
+        if (s.mean() >= 0 && s.chance() >= answer.threshold()) {
+            return words + " would save " + perHourAndSeason(s.mean()) + " in " + odds + ": too little to be sure of.";
+        }
         return s.mean() >= 0
-                ? words + " would save " + perHourAndSeason(s.mean()) + ", but only in " + Odds.sentence(s.chance())
-                        + " of the ways it could go."
-                : words + " would cost " + Figures.size(s.mean()) + " more on average, yet pay in "
-                        + Odds.sentence(s.chance()) + " of the ways it could go.";
+                ? words + " would save " + perHourAndSeason(s.mean()) + ", but pay in only " + odds + "."
+                : words + " would cost " + Figures.size(s.mean()) + " more on average, yet pay in " + odds + ".";
     }
 
     /** 'Pays from 4 flats a season; you said 6.' The mean is told beside a three-point, as it is what is compared. */
@@ -80,7 +93,7 @@ public final class Reason {
         boolean pays = about.saving().mean() >= 0;
         boolean moreIsBetter = pays == flats.at() <= flats.now();
         String would = pays ? "Pays " : "Would pay ";
-        return would + (moreIsBetter ? "from " : "up to ") + Figures.count(flats.at()) + " flats a season; "
+        return would + (moreIsBetter ? "from " : "up to ") + Figures.counted(flats.at(), "flat") + " a season; "
                 + said(flats.now()) + ".";
     }
 
@@ -98,6 +111,7 @@ public final class Reason {
     }
 
     private Optional<InForce> flatsInForce() {
+        Case stated = answer.of();
         Case.Machine machine = stated.machine(advice.id());
         return machine.numbers().get(Key.FLATS_PER_SEASON).isPresent()
                 ? new Values(stated, machine).find(Input.of(Key.FLATS_PER_SEASON, advice.id()))

@@ -45,9 +45,9 @@ public record TurningGuess(InForce guess, double swing, List<String> machines) {
         return new TurningGuess(guess, swing + other.swing, both);
     }
 
-    /** 'done another day, of what slips (crew streets): 50 %; could turn S1 and S2'. */
+    /** 'done another day, of what slips (crew streets): 50 %; could turn the verdict on S1 and S2.'. */
     public String told(Answer answer) {
-        return Lists.capital(Naming.of(answer.of(), guess.input())) + ": " + Naming.value(guess) + "; could turn "
-                + Lists.machines(machines) + ".";
+        return Lists.capital(Naming.of(answer.of(), guess.input())) + ": " + Naming.value(guess)
+                + "; could turn the verdict on " + Lists.machines(machines) + ".";
     }
 }

@@ -5,80 +5,94 @@ import footing.core.answer.EntryAnswer;
 import footing.core.answer.Saving;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
-/** What following an answer is worth, in a few sentences: per hour and season before totals over a life. */
+/**
+ * What following an answer is worth, in a few sentences: per hour and season before totals over a life. What is clear
+ * is told first; toss-ups are added the way they lean, as the fleet's figures count them.
+ */
 public final class Worth {
-    private static final double SAME_MONTHS = 0.5;
+    private final Answer answer;
+    private final List<Advice> all;
+    private final List<Advice> clear;
+    private final List<Advice> leaning;
 
-    private final List<Advice> changing;
-    private final Saving saving;
-    private final double start;
-    private final String currency;
-
-    private Worth(List<Advice> changing, Saving saving, double start, String currency) {
-        this.changing = changing;
-        this.saving = saving;
-        this.start = start;
-        this.currency = currency;
-    }
-
-    /** Sentences about all machines together; the fleet's figures take each toss-up the way it leans. */
-    public static List<String> of(Answer answer) {
-        List<Advice> all = answer.machines().stream()
-                .map(m -> Advice.of(m, answer.threshold()))
+    private Worth(Answer answer) {
+        this.answer = answer;
+        all = Advice.all(answer);
+        clear = all.stream().filter(a -> a.verb().changes()).toList();
+        leaning = all.stream()
+                .filter(a -> a.verb() == Verb.TOSS_UP && a.leansToChange())
                 .toList();
-        List<Advice> changing = all.stream().filter(Advice::leansToChange).toList();
-        String currency = answer.of().heading().currency();
-        return changing.isEmpty()
-                ? nothing(all)
-                : new Worth(changing, answer.fleet().saving(), answer.fleet().startCost(), currency).told();
     }
 
-    private static List<String> nothing(List<Advice> all) {
-        boolean clear = all.stream().noneMatch(a -> a.verb() == Verb.TOSS_UP);
-        return List.of(
-                clear
-                        ? "There is nothing to buy: no other wheels considered here would earn back what they cost."
-                        : "There is nothing to buy yet: on the average of the ways it could go, what the machines have"
-                                + " costs least.");
+    public static List<String> of(Answer answer) {
+        return new Worth(answer).told();
     }
 
     private List<String> told() {
+        if (clear.isEmpty() && leaning.isEmpty()) {
+            return List.of(nothing());
+        }
         List<String> told = new ArrayList<>();
-        told.add(worth());
-        told.add(range());
-        told.add(atTheStart());
+        if (leaning.isEmpty()) {
+            told.add("This is " + amounts(clear) + ".");
+            told.add(chances(answer.fleet().saving()));
+            told.add(atTheStart(clear));
+        } else if (clear.isEmpty()) {
+            told.add("Taken the way it leans, " + (leaning.size() == 1 ? "this" : "each of these") + " together is "
+                    + amounts(leaning) + ".");
+            told.add(chances(answer.fleet().saving()));
+            told.add(atTheStart(leaning));
+        } else {
+            clearThenLeaning(told);
+        }
         return told;
     }
 
-    private String worth() {
-        double hours = changing.stream()
+    private void clearThenLeaning(List<String> told) {
+        told.add((clear.size() == 1 ? clear.get(0).id() + " is " : "The clear changes are ") + amounts(clear) + ".");
+        if (clear.size() == 1) {
+            told.add(chances(clear.get(0).machine().choice().saving()));
+        }
+        told.add(atTheStart(clear));
+        Saving both = answer.fleet().saving();
+        told.add("With the toss-ups taken the way they lean as well it is " + Figures.money(both.mean()) + " over "
+                + lives(all.size()) + ", for " + Figures.money(answer.fleet().startCost()) + " at the start. "
+                + range(both));
+    }
+
+    private String nothing() {
+        boolean one = all.size() == 1;
+        return all.stream().noneMatch(a -> a.verb() == Verb.TOSS_UP)
+                ? "There is nothing to buy: no other wheels considered here would earn back what they cost."
+                : "There is nothing to buy yet: on the average of the ways it could go, what the "
+                        + (one ? "machine has" : "machines have") + " costs least.";
+    }
+
+    private String amounts(List<Advice> some) {
+        double hours = some.stream()
                 .mapToDouble(a -> a.machine().machine().hoursLeft())
                 .sum();
-        double season = changing.stream().mapToDouble(Worth::perSeason).sum();
-        String lives = changing.size() == 1 ? "over the machine's life" : "over the machines' lives";
-        return leaning() + "worth about " + Figures.rate(saving.mean() / hours) + " an hour run and "
-                + Figures.money(season) + " a season: " + Figures.money(saving.mean()) + " " + lives + " (" + currency
-                + ", in today's money).";
+        double mean = some.stream().mapToDouble(Worth::mean).sum();
+        double season = some.stream().mapToDouble(Worth::perSeason).sum();
+        return "worth about " + Figures.rate(mean / hours) + " an hour run and " + Figures.money(season) + " a season: "
+                + Figures.money(mean) + " over " + lives(some.size()) + ", in today's money";
     }
 
-    private String leaning() {
-        long tossUps = changing.stream().filter(a -> a.verb() == Verb.TOSS_UP).count();
-        if (tossUps == 0) {
-            return "This is ";
-        }
-        return tossUps == changing.size()
-                ? "Taking what is cheapest on the average is "
-                : "This, with each toss-up taken the way it leans, is ";
+    private static String lives(int machines) {
+        return machines == 1 ? "the machine's life" : "the machines' lives";
     }
 
-    /** A saving over a life, spread evenly over the seasons left. */
+    private static double mean(Advice a) {
+        return a.machine().choice().saving().mean();
+    }
+
+    /** A machine's saving over its life, spread evenly over the seasons left. */
     public static double perSeason(Advice a) {
-        return a.machine().choice().saving().mean() / a.seasons();
+        return mean(a) / a.seasons();
     }
 
-    private String range() {
+    private static String chances(Saving saving) {
         return range(saving) + " It pays in " + Odds.sentence(saving.chance()) + " of the ways it could go.";
     }
 
@@ -93,23 +107,23 @@ public final class Worth {
         return bad + "; " + good + " (one time in ten it is worse, one in ten better).";
     }
 
-    private String atTheStart() {
+    /** The start cost of some machines' choices, and by the month. */
+    static String atTheStart(List<Advice> some) {
+        List<EntryAnswer> choices = some.stream().map(a -> a.machine().choice()).toList();
+        double start = choices.stream().mapToDouble(EntryAnswer::startCost).sum();
         if (!Figures.shows(start)) {
             return "It costs nothing at the start.";
         }
-        if (start < 0) {
-            return "At the start it brings in " + Figures.size(start) + ".";
-        }
-        String monthly =
-                monthly(changing.stream().map(a -> a.machine().choice()).toList());
-        return "It costs " + Figures.money(start) + " at the start." + monthly;
+        return start < 0
+                ? "At the start it brings in " + Figures.size(start) + "."
+                : "It costs " + Figures.money(start) + " at the start." + monthly(choices);
     }
 
     /** Payments against what is avoided; empty where none is known. */
-    static String monthly(List<EntryAnswer> entries) {
+    private static String monthly(List<EntryAnswer> entries) {
         List<EntryAnswer.Monthly> loans = new ArrayList<>();
         for (EntryAnswer e : entries) {
-            EntryAnswer.@Nullable Monthly monthly = e.monthly();
+            EntryAnswer.Monthly monthly = e.monthly();
             if (monthly != null) {
                 loans.add(monthly);
             }
@@ -121,17 +135,12 @@ public final class Worth {
                 loans.stream().mapToDouble(EntryAnswer.Monthly::payment).sum();
         double avoided =
                 loans.stream().mapToDouble(EntryAnswer.Monthly::avoided).sum();
-        double least =
-                loans.stream().mapToDouble(EntryAnswer.Monthly::months).min().orElseThrow();
-        double most =
-                loans.stream().mapToDouble(EntryAnswer.Monthly::months).max().orElseThrow();
-        String months = most - least < SAME_MONTHS
-                ? Figures.money(least) + " months"
-                : Figures.money(least) + " to " + Figures.money(most) + " months";
-        String compared = avoided >= 0
-                ? Figures.money(avoided) + " a month it keeps you from paying or losing"
-                : Figures.size(avoided) + " a month more in running costs";
-        return " Paid off by the month that is " + Figures.money(payment) + ", against " + compared + " (over " + months
-                + ").";
+        int least = loans.stream().mapToInt(EntryAnswer.Monthly::months).min().orElseThrow();
+        int most = loans.stream().mapToInt(EntryAnswer.Monthly::months).max().orElseThrow();
+        String spared = avoided >= 0
+                ? "it spares you " + Figures.money(avoided) + " a month over that time"
+                : "it costs you " + Figures.size(avoided) + " a month more to run over that time";
+        return " Paid by the month that is " + Figures.money(payment) + " for " + (least == most ? "" : least + " to ")
+                + most + " months; " + spared + ".";
     }
 }
