@@ -1,0 +1,55 @@
+package footing.cli;
+
+import footing.cli.text.AnswerText;
+import footing.cli.text.NextSteps;
+import footing.core.answer.Answer;
+import footing.core.answer.Assessment;
+import footing.core.answer.Options;
+import footing.core.fleet.Case;
+import footing.io.answer.AnswerCsv;
+import footing.io.answer.AnswerJson;
+import footing.io.answer.Threads;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.List;
+
+/** Answers a case and prints the answer as asked. */
+final class Answering {
+    /** What the program ends with if it was stopped before everything was known. */
+    static final int STOPPED = 1;
+
+    private final Terminal terminal;
+    private final AnswerOptions asked;
+    private final PrintWriter out;
+    private final PrintWriter err;
+
+    Answering(Terminal terminal, AnswerOptions asked, PrintWriter out, PrintWriter err) {
+        this.terminal = terminal;
+        this.asked = asked;
+        this.out = out;
+        this.err = err;
+    }
+
+    Answer answer(Case stated, Options options) throws BadInput {
+        try (Threads threads = new Threads(asked.threads());
+                Progress progress = new Progress(err, terminal, System::nanoTime)) {
+            return Assessment.answer(stated, options, threads, progress);
+        }
+    }
+
+    /** Prints in the form asked for; the exit code. */
+    int print(Answer answer, List<String> warnings, NextSteps next) throws IOException {
+        if (asked.json()) {
+            AnswerJson.write(answer, warnings, out);
+        } else if (asked.csv()) {
+            AnswerCsv.write(answer, out);
+        } else {
+            out.print(AnswerText.of(answer, next, terminal.letters()));
+        }
+        out.flush();
+        if (!answer.complete()) {
+            err.println("footing: stopped; printed is what was known by then");
+        }
+        return answer.complete() ? 0 : STOPPED;
+    }
+}

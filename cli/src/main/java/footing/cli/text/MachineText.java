@@ -1,0 +1,176 @@
+package footing.cli.text;
+
+import footing.core.answer.EntryAnswer;
+import footing.core.answer.MachineAnswer;
+import footing.core.fleet.Case;
+import footing.core.future.Parts;
+import footing.io.words.Advice;
+import footing.io.words.Figures;
+import footing.io.words.Naming;
+import footing.io.words.Odds;
+import footing.io.words.Pieces;
+import java.util.Comparator;
+import java.util.List;
+
+/** All there is to say about one machine: its choices, the ladder, where the money goes, the years, what moves it. */
+final class MachineText {
+    private static final int MOST_DRIVERS = 6;
+
+    private final Case stated;
+    private final Advice advice;
+    private final MachineAnswer machine;
+    private final Lines lines;
+
+    MachineText(Case stated, Advice advice, Lines lines) {
+        this.stated = stated;
+        this.advice = advice;
+        this.lines = lines;
+        machine = advice.machine();
+    }
+
+    void print() {
+        choices();
+        ladder();
+        money();
+        levels();
+        FlatText.all(advice, lines);
+        years();
+        drivers();
+    }
+
+    private String name(EntryAnswer e) {
+        return e.entry().equals(machine.carried().entry())
+                ? advice.asItIs() + ": " + Pieces.all(machine.machine(), e.entry())
+                : Pieces.changedWhen(machine.machine(), e.entry());
+    }
+
+    private List<EntryAnswer> cheapestFirst() {
+        return machine.entries().stream()
+                .sorted(Comparator.comparingDouble(e -> e.cost().mean()))
+                .toList();
+    }
+
+    private void choices() {
+        lines.head("Every choice for " + machine.id() + ", the cheapest over its life first");
+        Table table = new Table("at the|start", "costs over|its life", "saves", "pays in");
+        for (EntryAnswer e : cheapestFirst()) {
+            boolean carried = e.entry().equals(machine.carried().entry());
+            table.row(
+                    name(e),
+                    List.of(
+                            Figures.money(e.startCost()),
+                            Figures.money(e.cost().mean()),
+                            carried ? "" : Figures.money(e.saving().mean()),
+                            carried ? "" : Odds.column(e.saving().chance())));
+        }
+        table.print(lines);
+    }
+
+    private void ladder() {
+        if (machine.ladder().isEmpty()) {
+            return;
+        }
+        lines.head("Step by step up from what it has: each step must earn its own price");
+        Table table = new Table("more at|the start", "saves|more", "pays in");
+        machine.ladder()
+                .forEach(r -> table.row(
+                        Pieces.changedWhen(machine.machine(), r.entry()),
+                        List.of(
+                                Figures.money(r.extraStart()),
+                                Figures.money(r.extraSaving()),
+                                Odds.column(r.chance()))));
+        table.print(lines);
+    }
+
+    private void money() {
+        lines.head("Where the money goes over its life, in today's money");
+        Table table = new Table(
+                "at the|start", "new|sets", "repairs", "paid|time", "work|lost", "upkeep", "trade-in", "in all");
+        for (EntryAnswer e : cheapestFirst()) {
+            Parts p = e.parts();
+            table.row(
+                    name(e),
+                    List.of(
+                            Figures.money(p.purchase()),
+                            Figures.money(p.renewals()),
+                            Figures.money(p.repairs()),
+                            Figures.money(p.crewTime()),
+                            Figures.money(p.lostWork()),
+                            Figures.money(p.upkeep()),
+                            Figures.money(-p.tradeIn()),
+                            Figures.money(p.cost())));
+        }
+        table.print(lines);
+        lines.item("Below zero is money in.");
+    }
+
+    private void levels() {
+        EntryAnswer about = advice.about();
+        if (about == null) {
+            return;
+        }
+        lines.head("Three prices of an hour: what " + advice.piecesWhen() + " save, counting");
+        Table table = new Table("saves", "pays in");
+        about.levels()
+                .forEach(l ->
+                        table.row(counting(l.counting()), List.of(Figures.money(l.mean()), Odds.column(l.chance()))));
+        table.print(lines);
+    }
+
+    private static String counting(EntryAnswer.Counting counting) {
+        return switch (counting) {
+            case PARTS -> "only parts and shop time";
+            case PARTS_AND_TIME -> "the crew's paid time as well";
+            case ALL -> "and the work that is lost";
+        };
+    }
+
+    private void years() {
+        EntryAnswer about = advice.about();
+        if (about == null) {
+            return;
+        }
+        lines.head("What leaves the bank account by year, in that year's money: " + advice.piecesWhen());
+        Table table = new Table(advice.asItIs(), "with the|change", "difference", "so far");
+        double soFar = 0;
+        for (int year : about.yearly().keySet()) {
+            double asItIs =
+                    machine.carried().yearly().getOrDefault(year, Parts.NONE).cost();
+            double changed = about.yearly().getOrDefault(year, Parts.NONE).cost();
+            soFar += asItIs - changed;
+            table.row(
+                    Integer.toString(year),
+                    List.of(
+                            Figures.money(asItIs),
+                            Figures.money(changed),
+                            Figures.money(asItIs - changed),
+                            Figures.money(soFar)));
+        }
+        table.print(lines);
+        lines.item("A positive difference is money the change leaves you.");
+    }
+
+    private void drivers() {
+        List<MachineAnswer.Driver> drivers = machine.drivers();
+        if (drivers == null || drivers.isEmpty()) {
+            return;
+        }
+        lines.head("What moves the saving of " + advice.piecesWhen() + " most");
+        Table table = new Table("if|lower", "it|saves", "if|higher", "it|saves");
+        drivers.stream()
+                .sorted(Comparator.comparingDouble(MachineAnswer.Driver::swing).reversed())
+                .limit(MOST_DRIVERS)
+                .forEach(d -> driver(table, d));
+        table.print(lines);
+    }
+
+    private void driver(Table table, MachineAnswer.Driver d) {
+        table.row(
+                Naming.of(stated, d.input().input()) + (Naming.isGuess(d.input()) ? " (a guess)" : ""),
+                List.of(
+                        Naming.value(d.input().input().key().dimension(), d.low()),
+                        Figures.money(d.savingAtLow()),
+                        Naming.value(d.input().input().key().dimension(), d.high()),
+                        Figures.money(d.savingAtHigh())));
+    }
+}

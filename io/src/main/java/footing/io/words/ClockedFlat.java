@@ -1,0 +1,45 @@
+package footing.io.words;
+
+import footing.core.answer.MachineAnswer;
+import footing.core.future.FixOutcome;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** One flat told by the clock: how long, what it pushed out of its place, what that cost. */
+public final class ClockedFlat {
+    private static final int MINUTES = 60;
+
+    private ClockedFlat() {}
+
+    /** The fix that costs a machine most over its life; empty if it never goes flat. */
+    public static Optional<FixOutcome> dearest(MachineAnswer machine) {
+        MachineAnswer.CostPerFlat cost = machine.costPerFlat();
+        return cost == null
+                ? Optional.empty()
+                : cost.fixes().stream().max(Comparator.comparingDouble(f -> f.flats() * total(f)));
+    }
+
+    /** 'To the yard, 115 min: 46 crew-minutes pushed back; 84 to make them up, 46 of work lost, 31 for parts.' */
+    public static String told(FixOutcome fix) {
+        List<String> money = new ArrayList<>();
+        if (Figures.shows(fix.paid())) {
+            money.add(Figures.money(fix.paid()) + " to make them up");
+        }
+        if (Figures.shows(fix.lost())) {
+            money.add(Figures.money(fix.lost()) + " of work lost");
+        }
+        if (Figures.shows(fix.cash())) {
+            money.add(Figures.money(fix.cash()) + " for parts");
+        }
+        String minutes = Figures.money(MINUTES * fix.displaced()) + " crew-minutes pushed back";
+        return Lists.capital(fix.name()) + ", " + Figures.time(fix.delay()) + ": " + minutes
+                + (money.isEmpty() ? "" : "; " + String.join(", ", money)) + ".";
+    }
+
+    /** What it costs in all. */
+    public static double total(FixOutcome fix) {
+        return fix.cash() + fix.paid() + fix.lost();
+    }
+}

@@ -1,0 +1,75 @@
+package footing.io.words;
+
+import footing.core.chance.Metalog;
+import footing.core.fleet.Case;
+import footing.core.fleet.Dimension;
+import footing.core.fleet.InForce;
+import footing.core.fleet.Input;
+import footing.core.fleet.Origin;
+
+/** What a number of a case is called, what it is and where it comes from. */
+public final class Naming {
+    private Naming() {}
+
+    /** 'done another day, of what slips (crew streets)'. */
+    public static String of(Case stated, Input input) {
+        String label = label(input);
+        return switch (input.key().place()) {
+            case MONEY, LOAN, TAX -> label;
+            case CREW -> label + " (crew " + input.owner() + ")";
+            case FULL_WEEK -> label + " (crew " + input.owner() + ")";
+            case FIX ->
+                label + ", "
+                        + stated.crew(input.owner())
+                                .fixes()
+                                .get(Integer.parseInt(input.part()))
+                                .name() + " (crew " + input.owner() + ")";
+            case ASSEMBLY -> label + " (" + input.owner() + ")";
+            case MACHINE -> label + " (" + input.owner() + (input.part().isEmpty() ? "" : ", " + input.part()) + ")";
+        };
+    }
+
+    /** 'of the flats at the drives' is a share of them. */
+    private static String label(Input input) {
+        String label = input.key().label();
+        return label.startsWith("of ") ? "share " + label : label;
+    }
+
+    /** A value in the unit people would use; a three-point from low to high. */
+    public static String value(InForce number) {
+        Dimension dimension = number.input().key().dimension();
+        return number.value() instanceof Metalog m
+                ? value(dimension, m.low()) + " to " + value(dimension, m.high())
+                : value(dimension, number.value().likely());
+    }
+
+    public static String value(Dimension dimension, double x) {
+        return switch (dimension) {
+            case MONEY -> x == Math.rint(x) ? Figures.money(x) : Figures.rate(x);
+            case COUNT -> Figures.count(x);
+            case METER_HOURS -> Figures.money(x) + " h";
+            case TIME -> Figures.time(x);
+            case SHARE -> share(x);
+        };
+    }
+
+    private static String share(double x) {
+        double percent = 100 * x;
+        return Math.abs(percent - Math.rint(percent)) < 1e-9 ? Figures.percent(x) : Figures.count(percent) + " %";
+    }
+
+    /** Where a number comes from. */
+    public static String provenance(InForce number) {
+        return switch (number.origin()) {
+            case STATED -> "yours";
+            case LEARNED -> "from your records";
+            case TYPICAL -> "typical, not a quote";
+            case DEFAULT -> "a guess: " + number.why();
+        };
+    }
+
+    /** True for a number somebody should be told was not the user's. */
+    public static boolean isGuess(InForce number) {
+        return number.origin() == Origin.DEFAULT || number.origin() == Origin.TYPICAL;
+    }
+}

@@ -1,0 +1,127 @@
+package footing.io.words;
+
+import footing.core.answer.Answer;
+import footing.core.answer.EntryAnswer;
+import footing.core.answer.Saving;
+import footing.core.chance.Metalog;
+import footing.core.chance.Spread;
+import footing.core.fleet.Case;
+import footing.core.fleet.InForce;
+import footing.core.fleet.Input;
+import footing.core.fleet.Key;
+import footing.core.fleet.Origin;
+import footing.core.fleet.Values;
+import java.util.Optional;
+
+/** Why a machine is told to do what it is told, in a line. */
+public final class Reason {
+    private static final double WORTH_SAYING = 0.05;
+
+    private final Answer answer;
+    private final Advice advice;
+
+    private Reason(Answer answer, Advice advice) {
+        this.answer = answer;
+        this.advice = advice;
+    }
+
+    public static String of(Answer answer, Advice advice) {
+        EntryAnswer about = advice.about();
+        return about == null
+                ? "There is nothing else to choose from."
+                : new Reason(answer, advice).told(about).strip();
+    }
+
+    private String told(EntryAnswer about) {
+        return switch (advice.verb()) {
+            case KEEP, ORDER_AS_IT_COMES -> nextBest(about) + " " + flats(about);
+            case TOSS_UP -> isAllTheSame(about) ? allTheSame(about) : tossUp(about) + " " + flats(about);
+            default -> saves(about) + " " + flats(about) + neverFitted(about);
+        };
+    }
+
+    /** 'next best, airless drives, costs 136 more': no cause for alarm. */
+    private String nextBest(EntryAnswer about) {
+        double dearer = -about.saving().mean();
+        return "Next best, " + advice.piecesWhen() + ", costs " + Figures.money(dearer) + " more over its life ("
+                + Figures.money(dearer / advice.seasons()) + " a season).";
+    }
+
+    private String saves(EntryAnswer about) {
+        return "Saves " + perHourAndSeason(about.saving().mean()) + ".";
+    }
+
+    private String perHourAndSeason(double money) {
+        double hours = advice.machine().machine().hoursLeft();
+        return Figures.rate(money / hours) + " an hour run, " + Figures.money(money / advice.seasons()) + " a season";
+    }
+
+    private static boolean isAllTheSame(EntryAnswer about) {
+        Saving s = about.saving();
+        return !Figures.shows(s.mean()) && !Figures.shows(s.p10()) && !Figures.shows(s.p90());
+    }
+
+    private String allTheSame(EntryAnswer about) {
+        return Lists.capital(advice.piecesWhen()) + " make no difference"
+                + (about.neverFitted() == null ? "." : ": it is traded before its sets wear out.");
+    }
+
+    private String tossUp(EntryAnswer about) {
+        EntryAnswer.OverNext next = about.overNext();
+        if (advice.isBetweenChanges() && next != null) {
+            return Lists.capital(advice.piecesWhen()) + " beat " + advice.rivalWords() + " by "
+                    + Figures.money(next.mean()) + " on average, in " + Odds.sentence(next.chance())
+                    + " of the ways it could go; either beats what it has.";
+        }
+        Saving s = about.saving();
+        String words = Lists.capital(advice.piecesWhen());
+        String odds = Odds.sentence(s.chance()) + " of the ways it could go";
+        if (s.mean() >= 0 && s.chance() >= answer.threshold()) {
+            return words + " would save " + perHourAndSeason(s.mean()) + " in " + odds + ": too little to be sure of.";
+        }
+        return s.mean() >= 0
+                ? words + " would save " + perHourAndSeason(s.mean()) + ", but pay in only " + odds + "."
+                : words + " would cost " + Figures.size(s.mean()) + " more on average, yet pay in " + odds + ".";
+    }
+
+    /** 'Pays from 4 flats a season; you said 6.' The mean is told beside a three-point, as it is what is compared. */
+    private String flats(EntryAnswer about) {
+        EntryAnswer.BreakEvenFlats flats = about.breakEvenFlats();
+        if (flats == null || advice.isBetweenChanges()) {
+            return "";
+        }
+        boolean pays = about.saving().mean() >= 0;
+        boolean moreIsBetter = pays == flats.at() <= flats.now();
+        String would = pays ? "Pays " : "Would pay ";
+        return would + (moreIsBetter ? "from " : "up to ") + Figures.counted(flats.at(), "flat") + " a season; "
+                + said(flats.now()) + ".";
+    }
+
+    private String said(double mean) {
+        Optional<InForce> found = flatsInForce();
+        if (found.isEmpty()) {
+            return "yours come to " + Figures.count(mean);
+        }
+        String who = found.get().origin() == Origin.LEARNED ? "your records say " : "you said ";
+        Spread spread = found.get().value();
+        return spread instanceof Metalog m
+                ? who + Figures.count(m.low()) + " to " + Figures.count(m.high()) + ", " + Figures.count(mean)
+                        + " on average"
+                : who + Figures.count(spread.likely());
+    }
+
+    private Optional<InForce> flatsInForce() {
+        Case stated = answer.of();
+        Case.Machine machine = stated.machine(advice.id());
+        return machine.numbers().get(Key.FLATS_PER_SEASON).isPresent()
+                ? new Values(stated, machine).find(Input.of(Key.FLATS_PER_SEASON, advice.id()))
+                : Optional.empty();
+    }
+
+    private static String neverFitted(EntryAnswer about) {
+        Double never = about.neverFitted();
+        return never == null || never < WORTH_SAYING
+                ? ""
+                : " In " + Odds.sentence(never) + " of the ways it could go no set wears out before the trade.";
+    }
+}
