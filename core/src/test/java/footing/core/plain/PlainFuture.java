@@ -16,7 +16,7 @@ public record PlainFuture(
      *
      * @param hour operating hour; 0 for what is paid by the calendar
      * @param days from asOf
-     * @param today in today's money, before tax
+     * @param today in today's money, before tax; 0 for loan payments and tax relief, which are nominal
      * @param present value at asOf, after tax
      * @param nominal what the account sees, after tax
      */

@@ -91,13 +91,13 @@ class PlainLimitTest {
 
     @Test
     void lives_firstSet_conditionalOnItsHours() {
-        // one renewal if the set ends within 500 h of its 300: P(L < 800 | L > 300)
+        // renewed if the set ends within 200 h of its 600: P(L < 800 | L > 600)
         Metalog life = new Metalog(450, 650, 900, Bounds.POSITIVE);
         air.life = life;
-        draft.wornDrive = 300;
-        draft.hoursLeft = 500;
+        draft.wornDrive = 600;
+        draft.hoursLeft = 200;
         draft.flatsPerSeason = Spread.of(0);
-        double before = life.cumulative(300);
+        double before = life.cumulative(600);
         double expected = (life.cumulative(800) - before) / (1 - before);
         checkMean(f -> f.sets() > 0 ? 1 : 0, expected);
     }

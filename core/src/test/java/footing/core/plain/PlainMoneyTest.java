@@ -126,10 +126,12 @@ class PlainMoneyTest {
 
     @Test
     void tax_runningCosts_areLowered() {
-        // air at 240, 480, 720, 960: 4·400; taxed 30 %; in 2027 the first two
+        // air at 240, 480, 720, 960: 4·400; taxed 30 %; in 2027 the first two; upkeep 0.5 an hour
         tax(0.3, 1.0);
+        air.check = 1;
         PlainFuture carried = PlainModel.future(draft.build(), draft.entries.get(0), 1, 0);
         assertThat(carried.part(PlainPart.RENEWALS)).isCloseTo(1120, within(1e-9));
+        assertThat(carried.part(PlainPart.UPKEEP)).isCloseTo(350, within(1e-9));
         PlainSummary onAir = new PlainSummary(draft.build(), draft.entries.get(0), 1, 2);
         assertThat(onAir.yearly(2027, PlainPart.RENEWALS)).isCloseTo(560, within(1e-9));
         assertThat(onAir.paybackHours()).isEmpty();
@@ -150,13 +152,15 @@ class PlainMoneyTest {
 
     @Test
     void paybackHours_upkeep_countsUpToTheGridPoint() {
-        // no renewals; 1 h of check each 50 h at 25: 0.5 an hour saved; 1,200 − 900 by take-off = 300: at 600 h
-        air.life = Spread.of(1e6);
+        // free sets; 1 h of check each 50 h at 25: 0.5 an hour saved; 1,200 − 900 by take-off = 300: at 600 h
+        air.renewalPrice = 0;
         air.check = 1;
         air.price = 450;
         air.takeOff = 1;
         assertThat(PlainStart.of(draft.build(), entry).cost()).isEqualTo(300);
         assertThat(summary().paybackHours().orElseThrow()).isCloseTo(600, within(1.0));
+        tax(0.2, 1.0); // 0.4 an hour saved, start cost before tax: at 750 h
+        assertThat(summary().paybackHours().orElseThrow()).isCloseTo(750, within(1.0));
     }
 
     @Test
@@ -181,6 +185,10 @@ class PlainMoneyTest {
         PlainSummary.Monthly monthly = summary().monthly().orElseThrow();
         assertThat(monthly.payment()).isCloseTo(100, within(1e-9));
         assertThat(monthly.avoided()).isCloseTo((800 + 250) / 12.0, within(1e-9));
+        loan(0, 11, 0.1); // until 2027-12-01 = day 334: one renewal; 90 % of 1,200 in eleven
+        monthly = summary().monthly().orElseThrow();
+        assertThat(monthly.payment()).isCloseTo(1080 / 11.0, within(1e-9));
+        assertThat(monthly.avoided()).isCloseTo((400 + 250 * 334 / 365.0) / 11, within(1e-9));
     }
 
     @Test

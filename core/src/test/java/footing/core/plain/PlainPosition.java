@@ -164,21 +164,11 @@ final class PlainPosition {
         double down = finishedThatDay ? Math.min(delay, restOfDay) : delay;
         double after = finishedThatDay ? Math.max(delay - restOfDay, 0) : 0;
 
-        double slack = crew.makeUpToday();
-        double laterShare = crew.makeUpLater().draw(draws.makeUpLater());
-        LocalDate day = ledger.clock.at(x).date();
-        for (ResolvedCrew.FullWeeks weeks : crew.fullWeeks()) {
-            if (weeks.days().contains(day)) {
-                slack = weeks.makeUpToday();
-                laterShare = weeks.makeUpLater().draw(draws.makeUpLater());
-                break;
-            }
-        }
         double displaced = down * m.crewOutput() * (1 - fix.output());
-        double today = Math.min(displaced, slack);
-        double later = (displaced - today) * laterShare;
+        MakeUp makeUp = makeUp(x);
+        double today = Math.min(displaced, makeUp.today);
+        double later = (displaced - today) * makeUp.laterShare;
         double lost = displaced - today - later;
-
         double overtime = crew.hourlyCost() * (1 + crew.overtimePremium());
         double paid = (today + later) * crew.people() * overtime + after * overtime;
         double lostWork = lost * crew.billing() * (1 - crew.variableCost());
@@ -187,6 +177,20 @@ final class PlainPosition {
         ledger.spend(PlainPart.CREW_TIME, x, paid);
         ledger.spend(PlainPart.LOST_WORK, x, lostWork);
         flats.add(new PlainFuture.Flat(x, index, delay, down, displaced, lost, cash, paid, lostWork));
+    }
+
+    private record MakeUp(double today, double laterShare) {}
+
+    /** What can be made up on the day of an hour; the first range of full weeks that holds it counts. */
+    private MakeUp makeUp(double x) {
+        ResolvedCrew crew = m.crew();
+        LocalDate day = ledger.clock.at(x).date();
+        for (ResolvedCrew.FullWeeks weeks : crew.fullWeeks()) {
+            if (weeks.days().contains(day)) {
+                return new MakeUp(weeks.makeUpToday(), weeks.makeUpLater().draw(draws.makeUpLater()));
+            }
+        }
+        return new MakeUp(crew.makeUpToday(), crew.makeUpLater().draw(draws.makeUpLater()));
     }
 
     /** What a ruined tire adds to the repairs; on air past half its life both sides are made new. */

@@ -32,28 +32,26 @@ public record PlainStart(double cost, double shop) {
             ResolvedAssembly wanted = m.assembly(entry, position);
             ResolvedAssembly carried = m.assembly(m.carried(), position);
             double count = PlainModel.at(m.counts(), position);
-            if (!m.differs(entry, position)) {
-                continue;
-            }
-            if (wanted.madeByTreating(carried)) {
+            if (m.differs(entry, position) && wanted.madeByTreating(carried)) {
                 goods += count * wanted.treatPrice();
                 shopHours += wanted.treatHours();
-            } else {
-                changed = true;
-                goods += count * wanted.price();
+            } else if (m.differs(entry, position)) {
+                goods += count * wanted.price() - (wanted.carryOn() > 0 ? 0 : takeOffs(m, position));
                 shopHours += m.isNew() ? 0 : wanted.changeHours();
-                if (!(wanted.carryOn() > 0)) {
-                    double medianLife = carried.life().likely() * m.groundWear();
-                    double left = Math.max(0, 1 - PlainModel.at(m.worn(), position) / medianLife);
-                    goods -= count * carried.takeOff() * carried.price() * left;
-                }
+                changed = true;
             }
         }
-        if (changed && !m.isNew()) {
-            shopHours += m.relevel();
-        }
+        shopHours += changed && !m.isNew() ? m.relevel() : 0;
         double shop = shopHours * m.terms().shopRate();
         return new PlainStart(goods + shop, shop);
+    }
+
+    /** What the carried set fetches when it comes off. */
+    private static double takeOffs(ResolvedMachine m, Position position) {
+        ResolvedAssembly carried = m.assembly(m.carried(), position);
+        double medianLife = carried.life().likely() * m.groundWear();
+        double left = Math.max(0, 1 - PlainModel.at(m.worn(), position) / medianLife);
+        return PlainModel.at(m.counts(), position) * carried.takeOff() * carried.price() * left;
     }
 
     /** Writes the purchase with its tax relief; returns what is not yet deducted at the trade. */
@@ -103,6 +101,6 @@ public record PlainStart(double cost, double shop) {
 
     /** The level payment that clears a debt in so many months. */
     static double payment(double owed, double monthlyRate, int months) {
-        return monthlyRate == 0 ? owed / months : owed * monthlyRate / (1 - Math.pow(1 + monthlyRate, -months));
+        return monthlyRate == 0 ? owed / months : owed * monthlyRate / -Math.expm1(-months * Math.log1p(monthlyRate));
     }
 }

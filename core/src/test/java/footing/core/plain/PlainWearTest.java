@@ -63,6 +63,8 @@ class PlainWearTest {
 
     @Test
     void renewals_tradeClose_runBald() {
+        draft.runOut = 200;
+        check(carried(), PlainPart.RENEWALS, 500);
         draft.runOut = 201; // at 800 the rest is 200 h; at the trade the set counts as worn out
         air.tradeDeduction = 0.5;
         check(carried(), PlainPart.RENEWALS, 250);
@@ -73,6 +75,9 @@ class PlainWearTest {
     void renewals_wornBeyondLife_startAtOnce() {
         draft.wornDrive = 450; // at 0, 400, 800
         check(carried(), PlainPart.RENEWALS, 750);
+        assertThat(carried().flows().stream().filter(x -> x.part() == PlainPart.RENEWALS))
+                .extracting(PlainFuture.Flow::hour)
+                .containsExactly(0.0, 400.0, 800.0);
         draft.wornDrive = 400;
         check(carried(), PlainPart.RENEWALS, 750);
     }
@@ -103,6 +108,8 @@ class PlainWearTest {
         check(f, PlainPart.PURCHASE, 605);
         check(f, PlainPart.RENEWALS, 0);
         assertThat(f.wantedFitted()).isTrue();
+        dear.tradeCredit = 0.1; // 1,000 of 2,000 h: the new set's hours began at 0
+        check(dear(When.NOW), PlainPart.TRADE_IN, 30);
         dear.carryOn = 0.1; // then the take-offs are kept
         check(dear(When.NOW), PlainPart.PURCHASE, 680);
     }
@@ -161,9 +168,17 @@ class PlainWearTest {
         assertThat(f.wantedFitted()).isFalse();
         dear.price = 128; // 180 is not below 0.7·256 = 179.2: 256 + 10 + 80
         check(dear(When.WORN), PlainPart.RENEWALS, 346);
+        dear.price = 130; // 180 < 0.7·260 = 182
+        check(dear(When.WORN), PlainPart.RENEWALS, 500);
         draft.noNewSetWithin = 0.3; // 600 h is not below 600 h
         dear.price = 300;
         check(dear(When.WORN), PlainPart.RENEWALS, 690);
+    }
+
+    @Test
+    void wantedFitted_carriedUnderAnotherId_nothingToFit() {
+        assertThat(future(draft.entry("same", When.WORN, "air", "caster")).wantedFitted())
+                .isTrue();
     }
 
     @Test
@@ -200,5 +215,7 @@ class PlainWearTest {
         draft.discountRate = 0.10;
         double expected = 250 * Math.pow(1.03 / 1.1, 292 / 365.0) + 250 * Math.pow(1.03 / 1.1, 584.6 / 365);
         check(carried(), PlainPart.RENEWALS, expected);
+        air.tradeCredit = 0.4; // 200 of 400 h at day 731: 2·0.4·100·0.5 = 40
+        check(carried(), PlainPart.TRADE_IN, 40 * Math.pow(1.03 / 1.1, 731 / 365.0));
     }
 }
