@@ -33,7 +33,7 @@ final class CaseReader {
 
     Case read() {
         Catalog catalog = new CatalogChoice(file, folder, problems).read();
-        Shelf shelf = new Shelf(file.get("assemblies").named(), catalog, problems);
+        Shelf shelf = new Shelf(file.get("assemblies").named(), catalog, isWhole(catalog), problems);
         PackageRack packages = new PackageRack(file.get("packages").named(), shelf, problems);
         List<Case.Crew> crews = new ArrayList<>();
         Map<String, Found> crewParts = file.get("crews").named();
@@ -49,6 +49,12 @@ final class CaseReader {
         shelf.checkTreats();
         checkCurrency(shelf.currencyOfTaken());
         return new Case(heading(), season(), money(), crews, shelf.inUse(), packages.all(), machines);
+    }
+
+    /** False if assemblies may be missing only because the place they stand at is broken. */
+    private boolean isWhole(Catalog catalog) {
+        boolean unread = file.has("catalog") && catalog.equals(Catalog.NONE);
+        return !unread && (file.get("assemblies").isGroup() || !file.has("assemblies"));
     }
 
     private Case.Heading heading() {

@@ -37,7 +37,7 @@ final class MachineReader {
 
     Case.Machine read(Found machine) {
         String crew = text(machine, "crew");
-        if (!crew.isEmpty() && !crews.contains(crew)) {
+        if (!crew.isEmpty() && !crews.isEmpty() && !crews.contains(crew)) {
             problems.error(machine.get("crew").at(), crew, "no such crew", Nearest.advice(crew, crews));
         }
         boolean isNew = Boolean.TRUE.equals(machine.flag("new"));
@@ -89,7 +89,7 @@ final class MachineReader {
         part.named().forEach((id, price) -> {
             if (carries != null && id.equals(carries.id())) {
                 problems.error(price.at(), "", "the carried package comes with the machine", "leave it out");
-            } else if (!ids.contains(id)) {
+            } else if (!ids.isEmpty() && !ids.contains(id) && !packages.isBroken(id)) {
                 problems.error(price.at(), "", "no package this machine considers", Nearest.advice(id, ids));
             }
             Spread value = price.number(Key.UPCHARGE);

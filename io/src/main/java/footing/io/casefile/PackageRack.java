@@ -60,10 +60,15 @@ final class PackageRack {
         return assembly.id();
     }
 
+    /** True for a package that is there but was found wrong; what refers to it is not to blame. */
+    boolean isBroken(String id) {
+        return parts.containsKey(id) && !packages.containsKey(id);
+    }
+
     /** The package of this id; null if there is none, which is reported. */
     Case.@Nullable WheelPackage find(Found at) {
         String id = at.text();
-        if (id != null && !parts.containsKey(id)) {
+        if (id != null && !parts.isEmpty() && !parts.containsKey(id)) {
             problems.error(at.at(), id, "no such package", Nearest.advice(id, parts.keySet()));
         }
         return id == null ? null : packages.get(id);

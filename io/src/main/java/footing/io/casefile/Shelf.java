@@ -22,9 +22,11 @@ final class Shelf {
     private final Map<String, Case.Assembly> own = new LinkedHashMap<>();
     private final Catalog catalog;
     private final Map<String, Case.Assembly> taken = new LinkedHashMap<>();
+    private final boolean whole;
     private final Problems problems;
 
-    Shelf(Map<String, Found> parts, Catalog catalog, Problems problems) {
+    Shelf(Map<String, Found> parts, Catalog catalog, boolean whole, Problems problems) {
+        this.whole = whole;
         this.parts = parts;
         this.catalog = catalog;
         this.problems = problems;
@@ -46,9 +48,7 @@ final class Shelf {
         }
         Catalog.Article article = catalog.articles().get(id);
         if (article == null) {
-            Set<String> known = new LinkedHashSet<>(parts.keySet());
-            known.addAll(catalog.articles().keySet());
-            problems.error(at, id, "no such assembly", Nearest.advice(id, known));
+            reportUnknown(id, at);
             return null;
         }
         Case.Assembly before = taken.putIfAbsent(id, article.assembly());
@@ -56,6 +56,16 @@ final class Shelf {
             find(article.assembly().treats(), at);
         }
         return article.assembly();
+    }
+
+    private void reportUnknown(String id, At at) {
+        Set<String> known = new LinkedHashSet<>(parts.keySet());
+        known.addAll(catalog.articles().keySet());
+        if (whole) {
+            String advice =
+                    known.isEmpty() ? "state it under assemblies, or name a catalog" : Nearest.advice(id, known);
+            problems.error(at, id, "no such assembly", advice);
+        }
     }
 
     /** Own assemblies, and those of the catalog that were asked for. */

@@ -29,7 +29,7 @@ public record CurrencyForm() implements Form {
 
     @Override
     public Map<String, Object> schema() {
-        return Schemas.words(CODES);
+        return Schemas.pattern("[A-Z]{3}");
     }
 
     @Override

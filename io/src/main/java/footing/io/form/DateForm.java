@@ -4,10 +4,13 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** A day of a given year, as ISO 8601 writes it. */
 public record DateForm() implements Form {
+    private static final Pattern WRITTEN = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
+
     private static final int FIRST_YEAR = 1900;
     private static final int LAST_YEAR = 2199;
 
@@ -21,7 +24,7 @@ public record DateForm() implements Form {
             Form.wrongShape(node, at, problems, "a date is due", advice());
             return null;
         }
-        if (!scalar.text().matches("\\d{4}-\\d{2}-\\d{2}")) {
+        if (!WRITTEN.matcher(scalar.text()).matches()) {
             problems.error(at, scalar, "a date is year, month and day", advice());
             return null;
         }

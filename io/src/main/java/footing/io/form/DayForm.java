@@ -3,10 +3,13 @@ package footing.io.form;
 import java.time.DateTimeException;
 import java.time.MonthDay;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** A day of every year, month first; so 02-29 is none. */
 public record DayForm() implements Form {
+    private static final Pattern WRITTEN = Pattern.compile("\\d{2}-\\d{2}");
+
     @Override
     public void check(Node node, At at, Problems problems) {
         var unused = read(node, at, problems);
@@ -17,7 +20,7 @@ public record DayForm() implements Form {
             Form.wrongShape(node, at, problems, "a day of the year is due", "try: " + example());
             return null;
         }
-        if (!scalar.text().matches("\\d{2}-\\d{2}")) {
+        if (!WRITTEN.matcher(scalar.text()).matches()) {
             problems.error(at, scalar, "a day of the year is month and day, two digits each", "try: " + example());
             return null;
         }

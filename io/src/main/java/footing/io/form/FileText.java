@@ -51,13 +51,30 @@ public final class FileText {
             return null;
         }
         String body = text.startsWith("\uFEFF") ? text.substring(1) : text;
-        Node root = TreeReader.read(body, problems);
+        Node root = TreeReader.read(body.stripLeading().startsWith("{") ? untabbed(body) : body, problems);
         boolean unread = root == null && !problems.hasErrors();
         if (unread || (root instanceof Node.Scalar s && s.isNothing())) {
             problems.error(At.TOP, "", "the file is empty", "start from one of the example cases");
             return null;
         }
         return root;
+    }
+
+    /** JSON may be indented with tabs, which YAML refuses: each outside quotes becomes a space. */
+    private static String untabbed(String json) {
+        StringBuilder text = new StringBuilder(json);
+        boolean quoted = false;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == '"') {
+                quoted = !quoted;
+            } else if (quoted && c == '\\') {
+                i++;
+            } else if (!quoted && c == '\t') {
+                text.setCharAt(i, ' ');
+            }
+        }
+        return text.toString();
     }
 
     private static @Nullable String tooLong(Problems problems) {

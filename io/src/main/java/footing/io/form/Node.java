@@ -18,6 +18,9 @@ public sealed interface Node {
     }
 
     static String shown(String text) {
+        if (text.length() <= MOST_SHOWN && text.chars().allMatch(c -> c >= ' ' && c <= '~')) {
+            return text;
+        }
         String clean = text.codePoints()
                 .limit(MOST_SHOWN + 1)
                 .mapToObj(c -> Character.isISOControl(c) || Character.getType(c) == Character.FORMAT

@@ -47,7 +47,7 @@ public record NumberForm(Key key) implements Form {
         Range range = key.range();
         double usual = key.fallback().isPresent() ? 0 : range.clamp(1);
         return switch (key.dimension()) {
-            case MONEY -> "100";
+            case MONEY -> "20";
             case COUNT -> Written.number(Math.max(range.clamp(2), usual));
             case METER_HOURS -> "650";
             case TIME -> "35 min";

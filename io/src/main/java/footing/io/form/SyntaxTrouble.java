@@ -28,12 +28,18 @@ final class SyntaxTrouble {
     static String message(RuntimeException e) {
         if (e instanceof MarkedYamlEngineException marked) {
             String context = marked.getContext() == null ? "" : marked.getContext() + ": ";
-            return "not readable as YAML or JSON: " + Node.shown(context) + Node.shown(marked.getProblem());
+            return "not readable as YAML or JSON: " + Node.shown(context)
+                    + Node.shown(firstSentence(marked.getProblem()));
         }
         if (e instanceof ReaderException reader) {
             return "holds a character that no text has (code " + reader.getCodePoint() + ")";
         }
         return "not readable as YAML or JSON";
+    }
+
+    private static String firstSentence(String text) {
+        int end = text.indexOf(". (");
+        return end < 0 ? text : text.substring(0, end);
     }
 
     static String advice(RuntimeException e) {

@@ -2,11 +2,16 @@ package footing.io.form;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** A text that isn't blank; with {@code id}, one short line without blanks around it. A bare number is taken as text. */
 public record TextForm(boolean id, String example) implements Form {
+    /** What YAML takes for something else than text. */
+    private static final Set<String> OTHER_VALUES = Set.of("true", "false", ".nan", ".inf", "-.inf", "+.inf");
+
     static final int LONGEST = 4000;
     static final int LONGEST_ID = 80;
 
@@ -28,12 +33,10 @@ public record TextForm(boolean id, String example) implements Form {
             Form.wrongShape(node, at, problems, "a text is due", "try: " + example);
             return null;
         }
-        String fault = scalar.plain()
-                        && scalar.text().toLowerCase(java.util.Locale.ROOT).matches("true|false|[-+]?\\.(nan|inf)")
-                ? "a text like this needs quotes"
-                : fault(scalar.text());
+        boolean other = scalar.plain() && OTHER_VALUES.contains(scalar.text().toLowerCase(Locale.ROOT));
+        String fault = other ? "a text like this needs quotes" : fault(scalar.text());
         if (!fault.isEmpty()) {
-            problems.error(at, scalar, fault, fault.endsWith("quotes") ? "try: \"" + scalar.text() + "\"" : advice());
+            problems.error(at, scalar, fault, other ? "try: \"" + scalar.text() + "\"" : advice());
             return null;
         }
         return scalar.text();

@@ -14,6 +14,8 @@ import java.util.Arrays;
  * L = M − p/(1 − p) (H − M), H = L + (M − L)/p.
  */
 record ThreePointAdvice(double low, double likely, double high, Bounds bounds, Amount like) {
+    private static final int MOST_DIGITS = 15;
+
     String fault() {
         if (low == likely || likely == high) {
             return "two of the three values are the same";
@@ -78,12 +80,15 @@ record ThreePointAdvice(double low, double likely, double high, Bounds bounds, A
         return "try: {low: " + like.write(x[0]) + ", likely: " + like.write(x[1]) + ", high: " + like.write(x[2]) + "}";
     }
 
-    /** Rounded inward, so that every value named does work. */
+    /** Rounded inward, so that every value named does work; three digits unless the range is narrower. */
     private String between(double least, double most) {
-        String from = Written.coarse(like.inUnit(least), RoundingMode.CEILING);
-        String to = Written.coarse(like.inUnit(most), RoundingMode.FLOOR);
-        return Double.parseDouble(from) <= Double.parseDouble(to)
-                ? "from " + like.write(from) + " to " + like.write(to)
-                : "about " + like.write((least + most) / 2);
+        for (int digits = 3; digits <= MOST_DIGITS; digits++) {
+            String from = Written.coarse(like.inUnit(least), digits, RoundingMode.CEILING);
+            String to = Written.coarse(like.inUnit(most), digits, RoundingMode.FLOOR);
+            if (Double.parseDouble(from) < Double.parseDouble(to)) {
+                return "from " + like.write(from) + " to " + like.write(to);
+            }
+        }
+        return "a little away from its neighbors";
     }
 }

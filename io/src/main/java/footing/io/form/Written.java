@@ -18,9 +18,9 @@ public final class Written {
         return plain(new BigDecimal(x).round(ENOUGH));
     }
 
-    /** A number rounded to three digits in a given direction. */
-    static String coarse(double x, RoundingMode mode) {
-        return plain(new BigDecimal(x).round(ENOUGH).round(new MathContext(3, mode)));
+    /** A number rounded to a few digits in a given direction. */
+    static String coarse(double x, int digits, RoundingMode mode) {
+        return plain(new BigDecimal(x).round(new MathContext(digits, mode)));
     }
 
     private static String plain(BigDecimal x) {

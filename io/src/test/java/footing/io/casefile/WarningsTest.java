@@ -1,0 +1,31 @@
+package footing.io.casefile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class WarningsTest {
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            crewOutput: 40 % | crewOutput: 50 % | case.yaml:16: crews.north: read '110 %'; the crewOutput of its machines (N1, N2) makes more than 100 %
+            schedule: [60 %, 40 %] | schedule: [60 %] | case.yaml:13: money.tax.schedule: read '60 %'; part of what was paid is never deducted
+            consider: [on-air, sealed] | consider: fits | case.yaml:72: machines.N2.consider: read 'fits'; whether a package fits is not judged yet; all are considered
+            units: us | records: log.csv | case.yaml:8: records: this version reads no records; they change nothing
+            worn: {drive: 100, caster: 300} | worn: {drive: 301} | case.yaml:71: machines.N2.worn.drive: read '301'; more hours than the machine itself has
+            treatPrice: 18 | {treatPrice: 18, size: 20x10} | case.yaml:38: assemblies.treated.treats: read 'air'; that assembly has another size
+            price: 112 | treatHours: 1 h | case.yaml:45: assemblies.hard.treatHours: nothing is treated, so this changes nothing
+            name: yard | name: plug | case.yaml:26: crews.north.fixes[1].name: read 'plug'; two fixes have this name
+            """)
+    void read_questionableCase_warns(String usual, String changed, String expected) {
+        String put = changed.startsWith("{") ? changed.replaceAll("[{}]", "").replace(", ", "\n    ") : changed;
+        put = put.startsWith("treatHours") ? usual + "\n    " + put : put;
+
+        Reading reading =
+                CaseFile.read(BrokenCase.base().replaceFirst(java.util.regex.Pattern.quote(usual), put), "case.yaml");
+
+        assertThat(reading.problems()).isEmpty();
+        assertThat(reading.warnings()).hasSize(1);
+        assertThat(reading.warnings().get(0).toString().lines().findFirst()).contains(expected);
+    }
+}
