@@ -45,7 +45,7 @@ public final class CaseFile {
             return null;
         }
         CaseForm.CASE.check(root, At.TOP, problems);
-        return new CaseReader(new Found(root, At.TOP), folder, problems).read();
+        return problems.isTooLarge() ? null : new CaseReader(new Found(root, At.TOP), folder, problems).read();
     }
 
     private static Reading reading(@Nullable Case stated, Problems problems) {

@@ -10,7 +10,6 @@ import footing.core.fleet.When;
 import footing.io.catalog.AssemblyForm;
 import footing.io.catalog.Catalog;
 import footing.io.form.Found;
-import footing.io.form.Nearest;
 import footing.io.form.Problems;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,7 +37,7 @@ final class MachineReader {
     Case.Machine read(Found machine) {
         String crew = text(machine, "crew");
         if (!crew.isEmpty() && !crews.isEmpty() && !crews.contains(crew)) {
-            problems.error(machine.get("crew").at(), crew, "no such crew", Nearest.advice(crew, crews));
+            problems.unknown(machine.get("crew").at(), crew, "no such crew", crews);
         }
         boolean isNew = Boolean.TRUE.equals(machine.flag("new"));
         Numbers numbers = FlatsAt.settle(machine, machine.numbers(Place.MACHINE, Origin.STATED), problems);
@@ -90,7 +89,7 @@ final class MachineReader {
             if (carries != null && id.equals(carries.id())) {
                 problems.error(price.at(), "", "the carried package comes with the machine", "leave it out");
             } else if (!ids.isEmpty() && !ids.contains(id) && !packages.isBroken(id)) {
-                problems.error(price.at(), "", "no package this machine considers", Nearest.advice(id, ids));
+                problems.unknown(price.at(), id, "no package this machine considers", ids);
             }
             Spread value = price.number(Key.UPCHARGE);
             if (value != null) {

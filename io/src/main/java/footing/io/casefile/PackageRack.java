@@ -5,7 +5,6 @@ import footing.core.fleet.Position;
 import footing.io.catalog.AssemblyForm;
 import footing.io.form.At;
 import footing.io.form.Found;
-import footing.io.form.Nearest;
 import footing.io.form.Problems;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -69,7 +68,7 @@ final class PackageRack {
     Case.@Nullable WheelPackage find(Found at) {
         String id = at.text();
         if (id != null && !parts.isEmpty() && !parts.containsKey(id)) {
-            problems.error(at.at(), id, "no such package", Nearest.advice(id, parts.keySet()));
+            problems.unknown(at.at(), id, "no such package", parts.keySet());
         }
         return id == null ? null : packages.get(id);
     }

@@ -6,7 +6,6 @@ import footing.io.catalog.AssemblyForm;
 import footing.io.catalog.Catalog;
 import footing.io.form.At;
 import footing.io.form.Found;
-import footing.io.form.Nearest;
 import footing.io.form.Problems;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,6 +22,7 @@ final class Shelf {
     private final Catalog catalog;
     private final Map<String, Case.Assembly> taken = new LinkedHashMap<>();
     private final boolean whole;
+    private final Set<String> known = new LinkedHashSet<>();
     private final Problems problems;
 
     Shelf(Map<String, Found> parts, Catalog catalog, boolean whole, Problems problems) {
@@ -30,6 +30,8 @@ final class Shelf {
         this.parts = parts;
         this.catalog = catalog;
         this.problems = problems;
+        known.addAll(parts.keySet());
+        known.addAll(catalog.articles().keySet());
         parts.forEach((id, part) -> {
             Case.Assembly assembly = AssemblyForm.read(id, part, Origin.STATED);
             if (assembly != null) {
@@ -59,12 +61,10 @@ final class Shelf {
     }
 
     private void reportUnknown(String id, At at) {
-        Set<String> known = new LinkedHashSet<>(parts.keySet());
-        known.addAll(catalog.articles().keySet());
-        if (whole) {
-            String advice =
-                    known.isEmpty() ? "state it under assemblies, or name a catalog" : Nearest.advice(id, known);
-            problems.error(at, id, "no such assembly", advice);
+        if (whole && known.isEmpty()) {
+            problems.error(at, id, "no such assembly", "state it under assemblies, or name a catalog");
+        } else if (whole) {
+            problems.unknown(at, id, "no such assembly", known);
         }
     }
 

@@ -16,7 +16,6 @@ import footing.io.form.Found;
 import footing.io.form.GroupForm;
 import footing.io.form.ListForm;
 import footing.io.form.NamedForm;
-import footing.io.form.Nearest;
 import footing.io.form.Node;
 import footing.io.form.NumberForm;
 import footing.io.form.Problems;
@@ -70,6 +69,9 @@ public final class CatalogFile {
             return Catalog.NONE;
         }
         FORM.check(root, At.TOP, problems);
+        if (problems.isTooLarge()) {
+            return Catalog.NONE;
+        }
         Found found = new Found(root, At.TOP);
         Map<String, Catalog.Article> articles = articles(found);
         checkTreats(found, articles, problems);
@@ -97,11 +99,7 @@ public final class CatalogFile {
         parts.forEach((id, part) -> {
             String treats = part.text("treats");
             if (treats != null && !parts.containsKey(treats)) {
-                problems.error(
-                        part.get("treats").at(),
-                        treats,
-                        "no assembly of this catalog",
-                        Nearest.advice(treats, parts.keySet()));
+                problems.unknown(part.get("treats").at(), treats, "no assembly of this catalog", parts.keySet());
             }
             Catalog.Article article = articles.get(id);
             if (article != null) {

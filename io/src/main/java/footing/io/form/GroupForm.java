@@ -37,8 +37,8 @@ public record GroupForm(List<Field> fields, List<Tie> ties) implements Form {
             if (field.isPresent()) {
                 present.add(name);
                 field.get().form().check(entry.value(), here, problems);
-            } else if (!problems.isFull()) {
-                problems.error(here, "", "no such key", Nearest.advice(name, names()));
+            } else {
+                problems.unknown(here, name, "no such key", names());
             }
         }
         for (Field field : fields) {

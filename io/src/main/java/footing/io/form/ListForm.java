@@ -26,7 +26,7 @@ public record ListForm(Form item, int least, int most, boolean distinct) impleme
         if (size < least) {
             problems.error(at, sequence, "an empty list says nothing", "try: " + example());
         } else if (size > most) {
-            problems.error(at, size + " items", "a list this long is not read", "at most " + most + " would fit");
+            problems.tooLarge(at, size + " items", "a list this long is not read", most);
             return;
         }
         for (int i = 0; i < size; i++) {

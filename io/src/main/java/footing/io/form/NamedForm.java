@@ -15,7 +15,7 @@ public record NamedForm(Form item, int least, int most, TextForm id) implements 
         if (size < least) {
             problems.error(at, mapping, "nothing stands here", advice());
         } else if (size > most) {
-            problems.error(at, size + " ids", "so many are not read", "at most " + most + " would fit");
+            problems.tooLarge(at, size + " ids", "so many are not read", most);
             return;
         }
         for (Node.Entry entry : mapping.entries()) {

@@ -18,7 +18,7 @@ public sealed interface Node {
     }
 
     static String shown(String text) {
-        if (text.length() <= MOST_SHOWN && text.chars().allMatch(c -> c >= ' ' && c <= '~')) {
+        if (text.length() <= MOST_SHOWN && isPlainAscii(text)) {
             return text;
         }
         String clean = text.codePoints()
@@ -29,6 +29,15 @@ public sealed interface Node {
                 .collect(Collectors.joining());
         int end = clean.offsetByCodePoints(0, Math.min(MOST_SHOWN, clean.codePointCount(0, clean.length())));
         return end < clean.length() ? clean.substring(0, end) + "…" : clean;
+    }
+
+    private static boolean isPlainAscii(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < ' ' || text.charAt(i) > '~') {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** A single value; {@code plain} if it stands without quotes. */

@@ -1,6 +1,7 @@
 package footing.io.form;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 
@@ -11,6 +12,7 @@ public final class Problems {
     private final String file;
     private final List<Problem> errors = new ArrayList<>();
     private final List<Problem> warnings = new ArrayList<>();
+    private boolean tooLarge;
 
     public Problems(String file) {
         this.file = file;
@@ -29,6 +31,24 @@ public final class Problems {
         add(errors, at, read.shown(), message, advice);
     }
 
+    /** A name nobody knows: advises the nearest of those that are known. */
+    public void unknown(At at, String read, String message, Collection<String> known) {
+        // The search is what costs, so it ends with the list.
+        String advice = errors.size() < MOST ? Nearest.advice(read, known) : "";
+        boolean said = at.path().equals(Node.shown(read)) || at.path().endsWith("." + Node.shown(read));
+        add(errors, at, said ? "" : read, message, advice);
+    }
+
+    /** A part too large to go through: its meaning isn't looked at. */
+    void tooLarge(At at, String size, String message, int most) {
+        error(at, size, message, "at most " + most + " would fit");
+        tooLarge = true;
+    }
+
+    public boolean isTooLarge() {
+        return tooLarge;
+    }
+
     public void warn(At at, String read, String message, String advice) {
         add(warnings, at, read, message, advice);
     }
@@ -45,12 +65,8 @@ public final class Problems {
     /** Takes over what another file's reading found. */
     public void addAll(Problems other) {
         errors.addAll(other.errors);
+        tooLarge |= other.tooLarge;
         warnings.addAll(other.warnings);
-    }
-
-    /** True if no further error will be listed, so that nobody need look for one. */
-    boolean isFull() {
-        return errors.size() > MOST;
     }
 
     public boolean hasErrors() {

@@ -50,7 +50,7 @@ final class ThreePoint {
             String name = entry.key().text();
             At here = at.key(entry.key().line(), name);
             if (!NAMES.contains(name)) {
-                problems.error(here, "", "a three-point has no such key", Nearest.advice(name, NAMES));
+                problems.unknown(here, name, "a three-point has no such key", NAMES);
                 continue;
             }
             missing.remove(name);

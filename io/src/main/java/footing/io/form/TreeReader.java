@@ -3,6 +3,7 @@ package footing.io.form;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
+import org.snakeyaml.engine.v2.events.CollectionStartEvent;
 import org.snakeyaml.engine.v2.events.Event;
 import org.snakeyaml.engine.v2.events.NodeEvent;
 import org.snakeyaml.engine.v2.events.ScalarEvent;
@@ -55,33 +57,22 @@ final class TreeReader {
 
     /** False if reading can't go on. */
     private boolean take(Event event) {
-        At at = new At(line(event), "");
-        if (event instanceof NodeEvent node && node.getAnchor().isPresent() && event.getEventId() != Event.ID.Alias) {
-            problems.error(at, "&" + node.getAnchor().get(), "anchors are not read", "write the values out");
-        }
         switch (event.getEventId()) {
             case DocumentStart -> {
                 if (++documents > 1) {
-                    problems.error(
-                            at, "", "a second document begins here", "keep one document in a file, without '---'");
+                    String advice = "keep one document in a file, without '---'";
+                    problems.error(at(event), "", "a second document begins here", advice);
                     return false;
                 }
             }
             case Alias -> {
-                String name = "*"
-                        + ((NodeEvent) event).getAnchor().map(Object::toString).orElse("");
-                problems.error(at, name, "aliases are not read", "write the values out");
-                put(new Node.Refused(at.line()));
+                String name = ((NodeEvent) event).getAnchor().map(a -> "*" + a).orElse("*");
+                problems.error(at(event), name, "aliases are not read", "write the values out");
+                put(new Node.Refused(line(event)));
             }
-            case Scalar -> put(scalar((ScalarEvent) event, at));
+            case Scalar -> put(scalar((ScalarEvent) event));
             case SequenceStart, MappingStart -> {
-                if (open.size() >= MOST_DEPTH) {
-                    problems.error(
-                            at, "", "nested deeper than " + MOST_DEPTH, "check the brackets and the indentation above");
-                    return false;
-                }
-                open.push(new Open(at.line(), event.getEventId() == Event.ID.MappingStart, new ArrayList<>()));
-                refuseTag(event, at);
+                return begin((CollectionStartEvent) event);
             }
             case SequenceEnd, MappingEnd -> close();
             default -> {}
@@ -89,17 +80,32 @@ final class TreeReader {
         return true;
     }
 
-    private Node scalar(ScalarEvent event, At at) {
-        return refuseTag(event, at)
-                ? new Node.Refused(at.line())
-                : new Node.Scalar(at.line(), event.getValue(), event.isPlain());
+    private Node scalar(ScalarEvent event) {
+        refuseAnchor(event);
+        return refuseTag(event, event.getTag())
+                ? new Node.Refused(line(event))
+                : new Node.Scalar(line(event), event.getValue(), event.isPlain());
     }
 
-    private boolean refuseTag(Event event, At at) {
-        Optional<String> tag = event instanceof ScalarEvent s
-                ? s.getTag()
-                : ((org.snakeyaml.engine.v2.events.CollectionStartEvent) event).getTag();
-        tag.ifPresent(t -> problems.error(at, t, "tags are not read", "leave the tag out"));
+    private boolean begin(CollectionStartEvent event) {
+        if (open.size() >= MOST_DEPTH) {
+            String advice = "check the brackets and the indentation above";
+            problems.error(at(event), "", "nested deeper than " + MOST_DEPTH, advice);
+            return false;
+        }
+        refuseAnchor(event);
+        var unused = refuseTag(event, event.getTag());
+        open.push(new Open(line(event), event.getEventId() == Event.ID.MappingStart, new ArrayList<>()));
+        return true;
+    }
+
+    private void refuseAnchor(NodeEvent event) {
+        event.getAnchor()
+                .ifPresent(a -> problems.error(at(event), "&" + a, "anchors are not read", "write the values out"));
+    }
+
+    private boolean refuseTag(Event event, Optional<String> tag) {
+        tag.ifPresent(t -> problems.error(at(event), t, "tags are not read", "leave the tag out"));
         return tag.isPresent();
     }
 
@@ -112,7 +118,7 @@ final class TreeReader {
         Map<String, Node.Entry> entries = new LinkedHashMap<>();
         for (int i = 0; i + 1 < closed.nodes().size(); i += 2) {
             Node key = closed.nodes().get(i);
-            At at = new At(key.line(), "");
+            At at = new At(key.line(), path());
             if (!(key instanceof Node.Scalar scalar)) {
                 if (!(key instanceof Node.Refused)) {
                     problems.error(at, key, "a key must be a text", "write it as key: value");
@@ -123,8 +129,8 @@ final class TreeReader {
                     scalar.text(), new Node.Entry(scalar, closed.nodes().get(i + 1)));
             if (first != null) {
                 problems.error(
-                        at,
-                        scalar,
+                        at.key(key.line(), scalar.text()),
+                        "",
                         "this key stands twice, first on line " + first.key().line(),
                         "keep one of the two");
             }
@@ -138,6 +144,25 @@ final class TreeReader {
         } else {
             open.peek().nodes().add(node);
         }
+    }
+
+    private At at(Event event) {
+        return new At(line(event), path());
+    }
+
+    /** The keys and indices that lead to what comes next. */
+    private String path() {
+        At at = At.TOP;
+        for (Iterator<Open> i = open.descendingIterator(); i.hasNext(); ) {
+            Open part = i.next();
+            int size = part.nodes().size();
+            if (!part.mapping()) {
+                at = at.item(part.line(), size);
+            } else if (size % 2 == 1 && part.nodes().get(size - 1) instanceof Node.Scalar key) {
+                at = at.key(part.line(), key.text());
+            }
+        }
+        return at.path();
     }
 
     private static int line(Event event) {
