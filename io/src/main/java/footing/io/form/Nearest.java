@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the known name nearest to one that isn't known: fewest letters put in, left out, changed or swapped. */
-final class Nearest {
+public final class Nearest {
     private static final int LONGEST = 40;
     private static final int MOST_COMPARED = 200;
     private static final int MOST_NAMED = 12;
@@ -15,7 +15,7 @@ final class Nearest {
     private Nearest() {}
 
     /** 'did you mean', or what there is to choose from; empty if there is nothing. */
-    static String advice(String name, Collection<String> known) {
+    public static String advice(String name, Collection<String> known) {
         Optional<String> near = find(name, known);
         if (near.isPresent()) {
             return "did you mean \"" + Node.shown(near.get()) + "\"?";
@@ -26,7 +26,7 @@ final class Nearest {
                 : "known here: " + String.join(", ", some) + (known.size() > MOST_NAMED ? ", …" : "");
     }
 
-    static Optional<String> find(String name, Collection<String> known) {
+    public static Optional<String> find(String name, Collection<String> known) {
         if (name.length() > LONGEST) {
             return Optional.empty();
         }
