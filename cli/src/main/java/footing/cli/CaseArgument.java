@@ -66,9 +66,11 @@ final class CaseArgument {
         List<String> warnings =
                 reading.warnings().stream().map(Problem::toString).toList();
         warnings.forEach(w -> err.println(terminal.letters().shown("warning: " + w)));
-        Case stated = reading.found()
-                .orElseThrow(() -> new BadInput(
-                        reading.problems().stream().map(Problem::toString).collect(Collectors.joining("\n"))));
+        if (reading.found().isEmpty()) {
+            throw new BadInput("this case can't be used; wrong in it is\n"
+                    + reading.problems().stream().map(Problem::toString).collect(Collectors.joining("\n")));
+        }
+        Case stated = reading.found().get();
         return new Accepted(stated, warnings);
     }
 

@@ -27,11 +27,11 @@ public enum Letters {
     }
 
     private void append(StringBuilder shown, int c) {
-        if (c == '\n' || c >= ' ' && c < 127) {
+        if (c == '\n' || (c >= ' ' && c < 127)) {
             shown.append((char) c);
         } else if (c == '\t') {
             shown.append(' ');
-        } else if (c < 160) {
+        } else if (c < 160 || Character.getType(c) == Character.FORMAT) {
             shown.append('?');
         } else if (this == UTF8) {
             shown.appendCodePoint(c);
@@ -40,15 +40,16 @@ public enum Letters {
         }
     }
 
-    private static String nearest(int c) {
+    /** One letter for one, so that columns stay. */
+    private static char nearest(int c) {
         return switch (c) {
-            case '\u2026' -> "...";
-            case '\u2013', '\u2014', '\u2212' -> "-";
-            case '\u2018', '\u2019' -> "'";
-            case '\u201C', '\u201D' -> "\"";
-            case '\u00D7' -> "x";
-            case '\u00A0' -> " ";
-            default -> "?";
+            case '\u2026' -> '.';
+            case '\u2013', '\u2014', '\u2212' -> '-';
+            case '\u2018', '\u2019' -> '\'';
+            case '\u201C', '\u201D' -> '"';
+            case '\u00D7' -> 'x';
+            case '\u00A0' -> ' ';
+            default -> '?';
         };
     }
 }

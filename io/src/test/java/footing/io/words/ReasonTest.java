@@ -1,0 +1,84 @@
+package footing.io.words;
+
+import static footing.io.words.Invented.saving;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import footing.core.answer.Answer;
+import footing.core.answer.Verdict;
+import footing.core.fleet.When;
+import org.junit.jupiter.api.Test;
+
+class ReasonTest {
+    private static String reason(Answer answer) {
+        return Reason.of(answer, Advice.all(answer).get(0));
+    }
+
+    @Test
+    void of_pays_saysFromHowManyFlats() {
+        Answer answer = new Invented()
+                .machine("A", false, Verdict.PAYS, "airless")
+                .saves("A", "airless", When.NOW, saving(1000, 200, 1800, 0.97), 900)
+                .breakEven(2.3, 6.7)
+                .answer();
+        assertThat(reason(answer))
+                .isEqualTo(
+                        "Saves 0.50 an hour run, 250 a season. Pays from 2.3 flats a season; you said 3 to 11, 6.7 on"
+                                + " average.");
+    }
+
+    @Test
+    void of_paysWithFewerFlats_saysUpToHowMany() {
+        Answer answer = new Invented()
+                .machine("A", false, Verdict.PAYS, "airless")
+                .saves("A", "airless", When.NOW, saving(1000, 200, 1800, 0.97), 900)
+                .breakEven(9, 6.7)
+                .answer();
+        assertThat(reason(answer)).contains("Pays up to 9 flats a season");
+    }
+
+    @Test
+    void of_keep_namesTheNextBestCalmly() {
+        Answer answer = new Invented()
+                .machine("A", false, Verdict.KEEP, "airless")
+                .saves("A", "airless", When.NOW, saving(-136, -300, 20, 0.12), 900)
+                .breakEven(8, 6.7)
+                .answer();
+        assertThat(reason(answer))
+                .startsWith("Next best, airless drives and solid casters, costs 136 more over its life (34 a season).")
+                .contains("Would pay from 8 flats a season");
+    }
+
+    @Test
+    void of_tossUpBelowTheThreshold_saysInHowManyItPays() {
+        Answer answer = new Invented()
+                .machine("A", false, Verdict.CLOSE, "airless")
+                .saves("A", "airless", When.NOW, saving(200, -200, 600, 0.7), 900)
+                .answer();
+        assertThat(reason(answer)).contains("would save 0.10 an hour run, 50 a season, but pay in only 7 in 10");
+    }
+
+    @Test
+    void of_tossUpAboveTheThreshold_doesNotCallTheChanceSmall() {
+        Answer answer = new Invented()
+                .machine("A", false, Verdict.CLOSE, "airless")
+                .saves("A", "airless", When.NOW, saving(20, 5, 35, 0.9), 900)
+                .answer();
+        assertThat(reason(answer)).contains("in 9 in 10").doesNotContain("only");
+    }
+
+    @Test
+    void of_nothingElseConsidered_saysSo() {
+        Answer answer =
+                new Invented().machine("A", false, Verdict.KEEP, "on-air").answer();
+        assertThat(reason(answer)).isEqualTo("There is nothing else to choose from.");
+    }
+
+    @Test
+    void of_whenWorn_saysHowOftenNothingIsFitted() {
+        Answer answer = new Invented()
+                .machine("A", false, Verdict.PAYS, "airless")
+                .saves("A", "airless", When.WORN, saving(1000, 200, 1800, 0.97), 0)
+                .answer();
+        assertThat(reason(answer)).contains("no set wears out before the trade");
+    }
+}
