@@ -5,7 +5,9 @@ import footing.core.fleet.ResolvedMachine;
 import footing.core.fleet.Resolver;
 import footing.core.future.MachineFutures;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Answers a case: simulates the futures of every machine under every entry, compares them, and asks what moves the
@@ -48,10 +50,12 @@ public final class Assessment {
         int run = new Rounds(futures, options.threshold(), workers, watch).run(options.futures());
         MachineAnswer[] answers = new MachineAnswer[futures.size()];
         double[][] savings = new double[answers.length][];
+        double[] needed = new double[answers.length];
         workers.all(answers.length, m -> {
             Entries entries = new Entries(futures.get(m), options.threshold());
             answers[m] = entries.answer();
             savings[m] = entries.savings(answers[m].recommended());
+            needed[m] = entries.futuresNeeded();
         });
         boolean complete = !watch.stopped();
         List<MachineAnswer> told = List.of(answers);
@@ -64,7 +68,7 @@ public final class Assessment {
                 run,
                 options.seed(),
                 options.threshold(),
-                reached(futures, run),
+                reached(needed, run),
                 complete,
                 new ArrayList<>(),
                 told,
@@ -83,17 +87,14 @@ public final class Assessment {
         return new Answer.Fleet(Saving.of(sum), start);
     }
 
-    private String reached(List<MachineFutures> futures, int run) {
-        double needed = futures.stream()
-                .mapToDouble(f -> Precision.needed(f, options.threshold()))
-                .max()
-                .orElse(0);
-        return needed <= run
+    private static String reached(double[] needed, int run) {
+        double most = Arrays.stream(needed).max().orElse(0);
+        return most <= run
                 ? "Enough futures: every saving is known to half a percent of what the machine costs now."
                 : String.format(
-                        java.util.Locale.ROOT,
+                        Locale.ROOT,
                         "About %,.0f futures would make every saving and chance as sure as wanted; %,d were run.",
-                        needed,
+                        most,
                         run);
     }
 }

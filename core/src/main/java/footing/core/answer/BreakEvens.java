@@ -3,7 +3,10 @@ package footing.core.answer;
 import footing.core.chance.Sample;
 import footing.core.fleet.ResolvedMachine;
 import footing.core.future.MachineFutures;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.jspecify.annotations.Nullable;
@@ -22,70 +25,98 @@ final class BreakEvens {
     private static final int EVALUATIONS = 60;
 
     private final MachineFutures futures;
+    private final ResolvedMachine machine;
     private final long seed;
     private final int some;
+    private final double meanFlats;
 
     BreakEvens(MachineFutures futures, long seed) {
         this.futures = futures;
         this.seed = seed;
+        machine = futures.machine();
         some = Math.min(Sensitivity.FUTURES, futures.futures());
+        meanFlats = machine.flatsPerSeason().mean();
     }
 
-    EntryAnswer of(EntryAnswer entry, int e) {
-        if (e == 0) {
-            return entry;
+    /** The entries with their break-evens. */
+    List<EntryAnswer> of(List<EntryAnswer> entries) {
+        Map<ResolvedMachine.Entry, Double> roots = meanFlats > 0 ? roots() : Map.of();
+        List<EntryAnswer> found = new ArrayList<>(List.of(entries.get(0)));
+        for (EntryAnswer entry : entries.subList(1, entries.size())) {
+            Double root = roots.get(entry.entry());
+            found.add(entry.withBreakEvens(root == null ? null : flats(entry, root), price(entry)));
         }
-        Double price = entry.startCost() == 0
+        return found;
+    }
+
+    private @Nullable Double price(EntryAnswer entry) {
+        return entry.startCost() == 0
                 ? null
                 : entry.startCost() + entry.saving().mean() / futures.presentValueOfOne();
-        return entry.withBreakEvens(flats(entry), price);
     }
 
-    private EntryAnswer.@Nullable BreakEvenFlats flats(EntryAnswer entry) {
-        double mean = futures.machine().flatsPerSeason().mean();
-        if (!(mean > 0)) {
-            return null;
-        }
-        OptionalDouble found = nearestRoot(entry.entry());
-        if (found.isEmpty()) {
-            return null;
-        }
-        double scale = secantStep(entry, found.getAsDouble());
-        return scale >= 0 && scale <= MOST ? new EntryAnswer.BreakEvenFlats(scale * mean, mean) : null;
+    private EntryAnswer.@Nullable BreakEvenFlats flats(EntryAnswer entry, double root) {
+        double scale = secantStep(entry, root);
+        return scale >= 0 && scale <= MOST ? new EntryAnswer.BreakEvenFlats(scale * meanFlats, meanFlats) : null;
     }
 
-    private OptionalDouble nearestRoot(ResolvedMachine.Entry entry) {
-        double up = saving(entry, 1, some);
-        double down = up;
-        for (int r = 1; r < RINGS.length; r++) {
-            double outer = RINGS[r];
-            double inner = RINGS[r - 1];
-            double nextUp = saving(entry, 1 + outer, some);
-            OptionalDouble above = root(entry, 1 + inner, 1 + outer, up, nextUp);
-            OptionalDouble below = OptionalDouble.empty();
-            if (outer <= 1) {
-                double nextDown = saving(entry, 1 - outer, some);
-                below = root(entry, 1 - outer, 1 - inner, nextDown, down);
-                down = nextDown;
+    /** For each entry that has one, the root nearest 1 on the first futures. Entries share what is simulated. */
+    private Map<ResolvedMachine.Entry, Double> roots() {
+        Map<ResolvedMachine.Entry, Double> roots = new HashMap<>();
+        List<ResolvedMachine.Entry> open =
+                new ArrayList<>(machine.entries().subList(1, machine.entries().size()));
+        Map<ResolvedMachine.Entry, Double> up = savings(open, 1);
+        Map<ResolvedMachine.Entry, Double> down = up;
+        for (int r = 1; r < RINGS.length && !open.isEmpty(); r++) {
+            Ring ring = new Ring(RINGS[r - 1], RINGS[r]);
+            Map<ResolvedMachine.Entry, Double> nextUp = savings(open, 1 + ring.outer());
+            Map<ResolvedMachine.Entry, Double> nextDown =
+                    ring.outer() <= 1 ? savings(open, 1 - ring.outer()) : Map.of();
+            for (ResolvedMachine.Entry entry : List.copyOf(open)) {
+                OptionalDouble above = ring.above(this, entry, value(up, entry), value(nextUp, entry));
+                OptionalDouble below = ring.outer() <= 1
+                        ? ring.below(this, entry, value(nextDown, entry), value(down, entry))
+                        : OptionalDouble.empty();
+                nearer(above, below).ifPresent(root -> {
+                    roots.put(entry, root);
+                    open.remove(entry);
+                });
             }
             up = nextUp;
-            if (above.isPresent() && below.isPresent()) {
-                return 1 - below.getAsDouble() < above.getAsDouble() - 1 ? below : above;
-            }
-            if (above.isPresent() || below.isPresent()) {
-                return above.isPresent() ? above : below;
-            }
+            down = nextDown;
         }
-        return OptionalDouble.empty();
+        return roots;
     }
 
-    private OptionalDouble root(ResolvedMachine.Entry entry, double from, double to, double atFrom, double atTo) {
-        if (!(atFrom * atTo < 0)) {
-            boolean zeroWithin = (atFrom == 0) != (atTo == 0);
-            return zeroWithin ? OptionalDouble.of(atFrom == 0 ? from : to) : OptionalDouble.empty();
+    private static double value(Map<ResolvedMachine.Entry, Double> savings, ResolvedMachine.Entry entry) {
+        return savings.getOrDefault(entry, 0.0);
+    }
+
+    private static OptionalDouble nearer(OptionalDouble above, OptionalDouble below) {
+        if (above.isPresent() && below.isPresent()) {
+            return 1 - below.getAsDouble() < above.getAsDouble() - 1 ? below : above;
+        }
+        return above.isPresent() ? above : below;
+    }
+
+    /** The values of s that are further from 1 than {@code inner} and no further than {@code outer}. */
+    private record Ring(double inner, double outer) {
+        OptionalDouble above(BreakEvens of, ResolvedMachine.Entry entry, double near, double far) {
+            return of.root(entry, new double[] {1 + inner, 1 + outer}, new double[] {near, far});
+        }
+
+        OptionalDouble below(BreakEvens of, ResolvedMachine.Entry entry, double far, double near) {
+            return of.root(entry, new double[] {1 - outer, 1 - inner}, new double[] {far, near});
+        }
+    }
+
+    private OptionalDouble root(ResolvedMachine.Entry entry, double[] s, double[] saving) {
+        if (!(saving[0] * saving[1] < 0)) {
+            boolean oneIsZero = (saving[0] == 0) != (saving[1] == 0);
+            return oneIsZero ? OptionalDouble.of(saving[0] == 0 ? s[0] : s[1]) : OptionalDouble.empty();
         }
         BracketingNthOrderBrentSolver solver = new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY, 1e-9, 5);
-        return OptionalDouble.of(solver.solve(EVALUATIONS, s -> saving(entry, s, some), from, to));
+        return OptionalDouble.of(solver.solve(EVALUATIONS, x -> saving(entry, x, some), s[0], s[1]));
     }
 
     private double secantStep(EntryAnswer entry, double s) {
@@ -97,15 +128,23 @@ final class BreakEvens {
     }
 
     private double saving(ResolvedMachine.Entry entry, double scale, int n) {
-        ResolvedMachine scaled = futures.machine()
-                .about(List.of(futures.machine().carried(), entry))
-                .withFlatsTimes(scale);
-        return saving(scaled, seed, n);
+        return value(savings(List.of(entry), scale, n), entry);
     }
 
-    /** The mean saving of a machine's second entry against its first. */
-    static double saving(ResolvedMachine machine, long seed, int n) {
-        MachineFutures run = new MachineFutures(machine, seed).runAll(n);
-        return new Sample(run.costs(0)).mean() - new Sample(run.costs(1)).mean();
+    private Map<ResolvedMachine.Entry, Double> savings(List<ResolvedMachine.Entry> entries, double scale) {
+        return savings(entries, scale, some);
+    }
+
+    private Map<ResolvedMachine.Entry, Double> savings(List<ResolvedMachine.Entry> entries, double scale, int n) {
+        List<ResolvedMachine.Entry> about = new ArrayList<>(List.of(machine.carried()));
+        about.addAll(entries);
+        MachineFutures run = MachineFutures.ofDifferences(machine.about(about).withFlatsTimes(scale), seed)
+                .runAll(n);
+        double carried = new Sample(run.costs(0)).mean();
+        Map<ResolvedMachine.Entry, Double> savings = new HashMap<>();
+        for (int e = 1; e < about.size(); e++) {
+            savings.put(about.get(e), carried - new Sample(run.costs(e)).mean());
+        }
+        return savings;
     }
 }

@@ -1,10 +1,13 @@
 package footing.core.answer;
 
 import footing.core.chance.Sample;
+import footing.core.fleet.ResolvedMachine;
 import footing.core.future.MachineFutures;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -17,30 +20,79 @@ final class Comparison {
     private static final double NOTICEABLE = 0.01;
     private static final double STANDARD_ERRORS = 2;
 
-    private final MachineFutures futures;
+    private final List<ResolvedMachine.Entry> entries;
     private final double threshold;
     private final double[] start;
     private final double[] mean;
     private final double[][] costs;
+    private final Map<Integer, Step> steps = new HashMap<>();
 
     Comparison(MachineFutures futures, double threshold) {
-        this.futures = futures;
+        this(futures.machine().entries(), threshold, starts(futures), costs(futures));
+    }
+
+    private Comparison(List<ResolvedMachine.Entry> entries, double threshold, double[] start, double[][] costs) {
+        this.entries = entries;
         this.threshold = threshold;
-        int n = futures.machine().entries().size();
-        start = new double[n];
-        mean = new double[n];
-        costs = new double[n][];
-        for (int e = 0; e < n; e++) {
-            start[e] = futures.startCost(e);
-            costs[e] = futures.costs(e);
+        this.start = start;
+        this.costs = costs;
+        mean = new double[costs.length];
+        for (int e = 0; e < mean.length; e++) {
             mean[e] = new Sample(costs[e]).mean();
         }
+    }
+
+    /** The same with the entries of {@code some}, which are among these, as they came out there. */
+    Comparison with(MachineFutures some) {
+        double[] newStart = start.clone();
+        double[][] newCosts = costs.clone();
+        for (int e = 0; e < costs.length; e++) {
+            int s = some.machine().entries().indexOf(entries.get(e));
+            if (s >= 0) {
+                newStart[e] = some.startCost(s);
+                newCosts[e] = some.costs(s);
+            }
+        }
+        return new Comparison(entries, threshold, newStart, newCosts);
+    }
+
+    private static double[] starts(MachineFutures futures) {
+        return IntStream.range(0, futures.machine().entries().size())
+                .mapToDouble(futures::startCost)
+                .toArray();
+    }
+
+    private static double[][] costs(MachineFutures futures) {
+        return IntStream.range(0, futures.machine().entries().size())
+                .mapToObj(futures::costs)
+                .toArray(double[][]::new);
+    }
+
+    int entries() {
+        return costs.length;
+    }
+
+    double threshold() {
+        return threshold;
+    }
+
+    double start(int e) {
+        return start[e];
+    }
+
+    double mean(int e) {
+        return mean[e];
     }
 
     /** What a step from one entry to another saves on the mean, how surely, and in what share of the futures. */
     record Step(int from, double mean, double standardError, double chance) {}
 
+    /** Remembers each step: several questions are asked of it. */
     Step step(int from, int to) {
+        return steps.computeIfAbsent(from * costs.length + to, k -> measured(from, to));
+    }
+
+    private Step measured(int from, int to) {
         double[] saved = saved(from, to);
         Sample sample = new Sample(saved);
         return new Step(from, sample.mean(), sample.standardError(), Sample.shareAboveZero(saved));
@@ -133,8 +185,7 @@ final class Comparison {
         for (int e : order) {
             if (mean[e] < cheapest) {
                 Step step = step(below, e);
-                ladder.add(new MachineAnswer.Rung(
-                        futures.machine().entries().get(e), start[e] - start[below], step.mean(), step.chance()));
+                ladder.add(new MachineAnswer.Rung(entries.get(e), start[e] - start[below], step.mean(), step.chance()));
                 cheapest = mean[e];
                 below = e;
             }

@@ -1,11 +1,13 @@
 package footing.core.answer;
 
+import footing.core.chance.Sample;
 import footing.core.chance.Spread;
 import footing.core.fleet.Case;
 import footing.core.fleet.InForce;
 import footing.core.fleet.Input;
 import footing.core.fleet.Origin;
 import footing.core.fleet.Place;
+import footing.core.fleet.Position;
 import footing.core.fleet.ResolvedMachine;
 import footing.core.fleet.Resolver;
 import footing.core.fleet.Values;
@@ -22,12 +24,12 @@ final class Drivers {
     private final Case stated;
     private final Case.Machine machine;
     private final ResolvedMachine.Entry entry;
-    private final Options options;
+    private final long seed;
     private final int futures;
     private final ResolvedMachine base;
-    private final ResolvedMachine pair;
     private final List<InForce> inputs;
     private final End[] ends;
+    private final Comparison baseline;
     private final End unmoved;
 
     /** What the case says with one input at one of its ends. */
@@ -36,15 +38,15 @@ final class Drivers {
     Drivers(Case stated, MachineAnswer answer, ResolvedMachine.Entry entry, Options options, int futures) {
         this.stated = stated;
         this.entry = entry;
-        this.options = options;
+        seed = options.seed();
         this.futures = Math.min(Sensitivity.FUTURES, futures);
         machine = stated.machine(answer.id());
         base = answer.machine();
-        pair = base.about(List.of(base.carried(), entry));
         inputs = new Values(stated, machine)
                 .all().stream().filter(i -> Moves.apply(i.input().key())).toList();
         ends = new End[2 * inputs.size()];
-        unmoved = measured(base, true);
+        baseline = new Comparison(new MachineFutures(base, seed).runAll(this.futures), options.threshold());
+        unmoved = decided(baseline);
     }
 
     /** Two for each input, in any order. */
@@ -60,39 +62,59 @@ final class Drivers {
     }
 
     private End moved(InForce input, Spread to) {
-        boolean guess = input.origin() == Origin.DEFAULT;
-        ResolvedMachine all = Resolver.resolve(stated.with(input.input(), to), machine(input, to));
-        if (all.equals(base) || (!guess && canNotMatter(input.input()))) {
+        Case changed = stated.with(input.input(), to);
+        ResolvedMachine all = Resolver.resolve(changed, changed.machine(machine.id()));
+        if (all.equals(base)) {
             return unmoved;
         }
-        return measured(all, guess);
+        return input.origin() == Origin.DEFAULT
+                ? decided(baseline.with(new MachineFutures(affected(all, input.input()), seed).runAll(futures)))
+                : saving(all, input.input());
     }
 
-    private Case.Machine machine(InForce input, Spread to) {
-        return stated.with(input.input(), to).machine(machine.id());
-    }
-
-    /** True for an assembly at a position where the entry changes nothing: both sides of the saving bear it alike. */
-    private boolean canNotMatter(Input input) {
-        return input.key().place() == Place.ASSEMBLY
-                && !input.owner().equals(changed(pair.carried().drive(), entry.drive()))
-                && !input.owner().equals(changed(entry.drive(), pair.carried().drive()))
-                && !input.owner().equals(changed(pair.carried().caster(), entry.caster()))
-                && !input.owner().equals(changed(entry.caster(), pair.carried().caster()));
-    }
-
-    private static String changed(String one, String other) {
-        return one.equals(other) ? "" : one;
-    }
-
-    private End measured(ResolvedMachine moved, boolean decide) {
+    private End decided(Comparison comparison) {
         int e = base.entries().indexOf(entry);
-        ResolvedMachine.Entry same = moved.entries().get(e);
-        ResolvedMachine about = decide ? moved : moved.about(List.of(moved.carried(), same));
-        MachineFutures run = new MachineFutures(about, options.seed()).runAll(futures);
-        Comparison comparison = new Comparison(run, options.threshold());
-        String decision = decide ? comparison.recommended() + " " + comparison.verdict() : "";
-        return new End(comparison.step(0, decide ? e : 1).mean(), decision);
+        return new End(comparison.step(0, e).mean(), comparison.recommended() + " " + comparison.verdict());
+    }
+
+    private End saving(ResolvedMachine all, Input input) {
+        if (ofAssembly(input) && !reaches(input.owner(), entry)) {
+            return unmoved;
+        }
+        ResolvedMachine pair = all.about(
+                List.of(all.carried(), all.entries().get(base.entries().indexOf(entry))));
+        MachineFutures run = MachineFutures.ofDifferences(pair, seed).runAll(futures);
+        return new End(new Sample(run.costs(0)).mean() - new Sample(run.costs(1)).mean(), unmoved.decision());
+    }
+
+    private static boolean ofAssembly(Input input) {
+        return input.key().place() == Place.ASSEMBLY;
+    }
+
+    /** True if an assembly counts at a position where an entry changes something; elsewhere both sides bear it alike. */
+    private boolean reaches(String assembly, ResolvedMachine.Entry e) {
+        for (Position p : Position.values()) {
+            boolean here =
+                    assembly.equals(e.at(p)) || assembly.equals(base.carried().at(p));
+            if (here && base.differs(e, p)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The entries a default can change: all of them, or those with the assembly it belongs to. */
+    private ResolvedMachine affected(ResolvedMachine all, Input input) {
+        ResolvedMachine.Entry carried = all.carried();
+        String owner = input.owner();
+        if (!ofAssembly(input) || owner.equals(carried.drive()) || owner.equals(carried.caster())) {
+            return all;
+        }
+        List<ResolvedMachine.Entry> some = new ArrayList<>(List.of(carried));
+        all.entries().stream()
+                .filter(e -> owner.equals(e.drive()) || owner.equals(e.caster()))
+                .forEach(some::add);
+        return all.about(some);
     }
 
     /** Every input with what it does, the largest swing first. */

@@ -40,6 +40,11 @@ final class Entries {
                 null);
     }
 
+    /** Futures that would make the answer as sure as wanted. */
+    double futuresNeeded() {
+        return Precision.needed(comparison);
+    }
+
     /** The saving of an entry in each future. */
     double[] savings(int e) {
         return comparison.saved(0, e);

@@ -1,6 +1,5 @@
 package footing.core.answer;
 
-import footing.core.chance.Sample;
 import footing.core.future.MachineFutures;
 
 /**
@@ -22,13 +21,17 @@ final class Precision {
 
     /** Futures a machine's answer needs, judged by those it has; no more than it has if they are enough. */
     static double needed(MachineFutures futures, double threshold) {
-        Comparison comparison = new Comparison(futures, threshold);
-        double have = futures.futures();
-        double carried = Math.abs(new Sample(futures.costs(0)).mean());
+        return needed(new Comparison(futures, threshold));
+    }
+
+    static double needed(Comparison comparison) {
+        double threshold = comparison.threshold();
+        double have = comparison.costs(0).length;
+        double carried = Math.abs(comparison.mean(0));
         double needed = 0;
-        for (int e = 1; e < futures.machine().entries().size(); e++) {
+        for (int e = 1; e < comparison.entries(); e++) {
             Comparison.Step saving = comparison.step(0, e);
-            double wanted = Math.max(OF_CARRIED * carried, OF_START * Math.abs(futures.startCost(e)));
+            double wanted = Math.max(OF_CARRIED * carried, OF_START * Math.abs(comparison.start(e)));
             if (saving.standardError() > wanted) {
                 needed = Math.max(needed, have * Math.pow(saving.standardError() / wanted, 2) * MARGIN);
             }

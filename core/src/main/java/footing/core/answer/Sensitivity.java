@@ -30,7 +30,7 @@ final class Sensitivity {
     private static final class Job {
         final MachineFutures futures;
         final MachineAnswer answer;
-        final EntryAnswer[] entries;
+        List<EntryAnswer> entries;
 
         @Nullable
         Drivers drivers;
@@ -40,7 +40,7 @@ final class Sensitivity {
         Job(MachineFutures futures, MachineAnswer answer) {
             this.futures = futures;
             this.answer = answer;
-            entries = answer.entries().toArray(EntryAnswer[]::new);
+            entries = answer.entries();
         }
     }
 
@@ -71,11 +71,7 @@ final class Sensitivity {
     }
 
     private void addTasks(Job job, List<Runnable> tasks) {
-        BreakEvens breakEvens = new BreakEvens(job.futures, options.seed());
-        for (int e = 0; e < job.entries.length; e++) {
-            int entry = e;
-            tasks.add(() -> job.entries[entry] = breakEvens.of(job.entries[entry], entry));
-        }
+        tasks.add(() -> job.entries = new BreakEvens(job.futures, options.seed()).of(job.answer.entries()));
         tasks.add(() -> job.findOutFirst = new InformationValue(
                         job.answer.machine(),
                         new Comparison(job.futures, options.threshold()),
@@ -94,7 +90,7 @@ final class Sensitivity {
     private MachineAnswer completed(Job job) {
         Drivers drivers = job.drivers;
         return job.answer.completed(
-                List.of(job.entries),
+                job.entries,
                 drivers == null ? List.of() : drivers.drivers(),
                 drivers == null ? List.of() : drivers.guesses(),
                 job.findOutFirst);

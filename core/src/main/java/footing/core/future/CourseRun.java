@@ -12,7 +12,10 @@ final class CourseRun {
     private final LifeDraws lives;
     private final Unknowns unknowns;
     private final double hoursLeft;
-    private final double gridPerHour;
+    private final double monthlyUntil;
+    private final int repairsRow;
+    private final int crewTimeRow;
+    private final int lostWorkRow;
     private final double presentHoursLeft;
     private final double wornTireEffect;
     /** How often a new tire goes flat against an average one: 1 − g/2. */
@@ -58,8 +61,11 @@ final class CourseRun {
         this.lives = lives;
         this.unknowns = unknowns;
         hoursLeft = plan.calendar.hoursLeft();
-        gridPerHour = MachinePlan.GRID / hoursLeft;
         presentHoursLeft = plan.discounting.presentHours(plan.calendar.place(hoursLeft));
+        monthlyUntil = plan.monthly.untilHour();
+        repairsRow = Measure.REPAIRS * plan.years;
+        crewTimeRow = Measure.CREW_TIME * plan.years;
+        lostWorkRow = Measure.LOST_WORK * plan.years;
         wornTireEffect = plan.machine.wornTireEffect();
         newOften = 1 - wornTireEffect / 2;
         mostOften = 1 + wornTireEffect / 2;
@@ -115,7 +121,7 @@ final class CourseRun {
         double factor = unknowns.lifeFactor[on.index];
         if (c.keepsHours()) {
             fittedAt = -plan.machine.worn(c.position());
-            ends(on.lifeBeyondWorn(lives.uniform(0), factor));
+            ends(lives.lifeBeyondWorn(on, factor));
         } else {
             fittedAt = 0;
             ends(lives.life(0, on, factor));
@@ -178,7 +184,7 @@ final class CourseRun {
             ledgerHours = presentHours;
         }
         upkeep += change * (presentHoursLeft - presentHours);
-        int step = step(x);
+        int step = plan.step(x);
         sums.lumps[step] -= change * presentHours;
         sums.upkeepChange[step] += change;
         double nominalHours = plan.discounting.nominalHours(place);
@@ -207,29 +213,30 @@ final class CourseRun {
     }
 
     private void pay(int i, double repair) {
-        double present = encounters.present[i];
-        double nominal = encounters.nominal[i];
-        double crew = encounters.crewTime[i];
-        double lost = encounters.lostWork[i];
-        repairs += repair * present;
-        crewTime += crew * present;
-        lostWork += lost * present;
-        int year = plan.yearOf(encounters.day[i]);
+        double repairPresent = repair * encounters.present[i];
+        double repairNominal = repair * encounters.nominal[i];
+        double crewPresent = encounters.crewPresent[i];
+        double lostPresent = encounters.lostPresent[i];
+        double crewNominal = encounters.crewNominal[i];
+        double lostNominal = encounters.lostNominal[i];
+        repairs += repairPresent;
+        crewTime += crewPresent;
+        lostWork += lostPresent;
+        int year = encounters.year[i];
         double[] yearly = sums.yearly;
-        yearly[Measure.REPAIRS * plan.years + year] += repair * nominal;
-        yearly[Measure.CREW_TIME * plan.years + year] += crew * nominal;
-        yearly[Measure.LOST_WORK * plan.years + year] += lost * nominal;
-        double all = repair + crew + lost;
-        sums.lumps[step(encounters.hour[i])] += all * present;
-        if (encounters.hour[i] <= plan.monthly.untilHour()) {
-            nominalSoFar += all * nominal;
+        yearly[repairsRow + year] += repairNominal;
+        yearly[crewTimeRow + year] += crewNominal;
+        yearly[lostWorkRow + year] += lostNominal;
+        sums.lumps[encounters.step[i]] += repairPresent + crewPresent + lostPresent;
+        if (encounters.hour[i] <= monthlyUntil) {
+            nominalSoFar += repairNominal + crewNominal + lostNominal;
         }
         if (fixSums != null) {
             int fix = encounters.fix[i];
             fixSums.flats[fix]++;
             fixSums.cash[fix] += repair;
-            fixSums.paid[fix] += crew;
-            fixSums.lost[fix] += lost;
+            fixSums.paid[fix] += encounters.crewTime[i];
+            fixSums.lost[fix] += encounters.lostWork[i];
             fixSums.delay[fix] += encounters.delay[i];
             fixSums.displaced[fix] += encounters.displaced[i];
         }
@@ -263,14 +270,10 @@ final class CourseRun {
     private void enterRenewal(double x, int day, double present, double nominal) {
         int year = x > 0 ? plan.yearOf(day) : 0;
         sums.yearly[Measure.RENEWALS * plan.years + year] += nominal;
-        sums.lumps[step(x)] += present;
-        if (x <= plan.monthly.untilHour()) {
+        sums.lumps[plan.step(x)] += present;
+        if (x <= monthlyUntil) {
             nominalSoFar += nominal;
         }
-    }
-
-    private int step(double x) {
-        return Math.min(MachinePlan.GRID, (int) Math.ceil(x * gridPerHour));
     }
 
     private void finish() {

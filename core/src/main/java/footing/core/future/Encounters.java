@@ -37,7 +37,6 @@ final class Encounters {
     /** Among the operating days. */
     double[] place = new double[32];
 
-    int[] day = new int[32];
     double[] present = new double[32];
     double[] nominal = new double[32];
     double[] delay = new double[32];
@@ -48,6 +47,16 @@ final class Encounters {
     double[] after = new double[32];
     double[] crewTime = new double[32];
     double[] lostWork = new double[32];
+    /** Present and nominal value of the crew time and the lost work. */
+    double[] crewPresent = new double[32];
+
+    double[] lostPresent = new double[32];
+    double[] crewNominal = new double[32];
+    double[] lostNominal = new double[32];
+    /** Step of the grid over the hours left, and calendar year from that of asOf. */
+    int[] step = new int[32];
+
+    int[] year = new int[32];
 
     Encounters(MachinePlan plan, Position position) {
         this.plan = plan;
@@ -117,7 +126,6 @@ final class Encounters {
         double at = plan.calendar.place(hour[i]);
         int d = HourCalendar.dayOf(at);
         place[i] = at;
-        day[i] = d;
         present[i] = plan.discounting.present(d, at - d);
         nominal[i] = plan.discounting.nominal(d, at - d);
         delay[i] = fixes.delay[fix[i]].draw(Draws.uniform(state, first + DrawKeys.DELAY));
@@ -133,6 +141,12 @@ final class Encounters {
         lostHours[i] = displaced[i] - today - another;
         crewTime[i] = madeUp[i] * crewOvertime + after[i] * personOvertime;
         lostWork[i] = lostHours[i] * lostPerHour;
+        crewPresent[i] = crewTime[i] * present[i];
+        lostPresent[i] = lostWork[i] * present[i];
+        crewNominal[i] = crewTime[i] * nominal[i];
+        lostNominal[i] = lostWork[i] * nominal[i];
+        step[i] = plan.step(hour[i]);
+        year[i] = plan.yearOf(d);
     }
 
     private void grow() {
@@ -143,7 +157,6 @@ final class Encounters {
         number = Arrays.copyOf(number, n);
         told = Arrays.copyOf(told, n);
         place = Arrays.copyOf(place, n);
-        day = Arrays.copyOf(day, n);
         present = Arrays.copyOf(present, n);
         nominal = Arrays.copyOf(nominal, n);
         delay = Arrays.copyOf(delay, n);
@@ -154,5 +167,11 @@ final class Encounters {
         after = Arrays.copyOf(after, n);
         crewTime = Arrays.copyOf(crewTime, n);
         lostWork = Arrays.copyOf(lostWork, n);
+        crewPresent = Arrays.copyOf(crewPresent, n);
+        lostPresent = Arrays.copyOf(lostPresent, n);
+        crewNominal = Arrays.copyOf(crewNominal, n);
+        lostNominal = Arrays.copyOf(lostNominal, n);
+        step = Arrays.copyOf(step, n);
+        year = Arrays.copyOf(year, n);
     }
 }

@@ -12,19 +12,28 @@ final class LifeDraws {
     private int drawn;
     private double[] clipped = new double[16];
     private double[] logit = new double[16];
+    private final double[] beyondWorn;
 
     LifeDraws(MachinePlan plan, Position position) {
         key = DrawKeys.life(plan.seed, plan.machine.id(), position);
+        beyondWorn = new double[plan.articles.size()];
     }
 
     void draw(long future) {
         state = Draws.future(key, future);
         drawn = 0;
+        Arrays.fill(beyondWorn, 0);
     }
 
-    /** The draw of set n as it comes, not clipped. */
-    double uniform(int n) {
-        return Draws.uniform(state, n);
+    /** The life of the set now on the machine if it is of this article: the same for all courses that keep it. */
+    double lifeBeyondWorn(Article article, double factor) {
+        double known = beyondWorn[article.index];
+        if (known > 0) {
+            return known;
+        }
+        double life = article.lifeBeyondWorn(Draws.uniform(state, 0), factor);
+        beyondWorn[article.index] = life;
+        return life;
     }
 
     /** The life of set n if it is of this article. */

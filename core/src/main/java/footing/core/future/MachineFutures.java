@@ -22,9 +22,21 @@ public final class MachineFutures {
     private double[][] costs;
 
     public MachineFutures(ResolvedMachine machine, long seed) {
-        plan = new MachinePlan(machine, seed);
+        this(new MachinePlan(machine, seed, false));
+    }
+
+    private MachineFutures(MachinePlan plan) {
+        this.plan = plan;
         sum = new Block(plan);
-        costs = new double[machine.entries().size()][0];
+        costs = new double[plan.entries.size()][0];
+    }
+
+    /**
+     * The same futures where only the differences between the costs of entries are wanted: a position that all of them
+     * treat alike is left out of every figure.
+     */
+    public static MachineFutures ofDifferences(ResolvedMachine machine, long seed) {
+        return new MachineFutures(new MachinePlan(machine, seed, true));
     }
 
     /** The sums of one piece, to be added in its turn. */

@@ -31,6 +31,7 @@ final class MachinePlan {
     final int[] casterCourse;
     final byte[] weekOfDay;
     private final int[] yearOfDay;
+    private final double gridPerHour;
     /** Nominal hours run by the start of each year from the first; the last is all of them. */
     final double[] nominalHoursByYear;
     /** Nominal hours run by the end of the loan test. */
@@ -47,11 +48,16 @@ final class MachinePlan {
 
     final MonthlyTerms monthly;
 
-    MachinePlan(ResolvedMachine m, long seed) {
+    /** True if only the differences between entries are wanted: a position they all treat alike is not lived. */
+    final boolean differencesOnly;
+
+    MachinePlan(ResolvedMachine m, long seed, boolean differencesOnly) {
         machine = m;
+        this.differencesOnly = differencesOnly;
         this.seed = seed;
         calendar = new HourCalendar(m.asOf(), m.season(), m.hoursPerYear(), m.hoursLeft());
         discounting = new Discounting(calendar, m.terms());
+        gridPerHour = GRID / m.hoursLeft();
         fixes = new FixTable(m.crew().fixes());
         entries = m.entries();
         Map<String, Article> byId = new LinkedHashMap<>();
@@ -149,6 +155,17 @@ final class MachinePlan {
             }
         }
         return week;
+    }
+
+    /** The step of the grid over the hours left that hour x falls within. */
+    int step(double x) {
+        return Math.min(GRID, (int) Math.ceil(x * gridPerHour));
+    }
+
+    /** True if no entry's course at a position differs from another's and only differences are wanted. */
+    boolean leavesOut(Position position) {
+        return differencesOnly
+                && courses.stream().filter(c -> c.position() == position).count() == 1;
     }
 
     /** The articles that may be fitted at a position. */

@@ -25,6 +25,7 @@ final class Simulation {
         final CourseRun run;
         final double[] mostAccepted;
         final Article[] articles;
+        final boolean leftOut;
 
         Side(MachinePlan plan, Position position, Unknowns unknowns) {
             encounters = new Encounters(plan, position);
@@ -32,6 +33,7 @@ final class Simulation {
             run = new CourseRun(plan, encounters, lives, unknowns);
             mostAccepted = new double[plan.fixes.size];
             articles = plan.articlesAt(position);
+            leftOut = plan.leavesOut(position);
         }
     }
 
@@ -80,12 +82,18 @@ final class Simulation {
     private void future(int number, int slot, Block block) {
         unknowns.draw(number);
         for (Side side : sides) {
-            side.lives.draw(number);
+            if (!side.leftOut) {
+                side.lives.draw(number);
+                drawEncounters(side, number);
+            }
         }
-        drawEncounters(number);
         for (int c = 0; c < courses.length; c++) {
             Course course = courses[c];
-            CourseRun run = side(course.position()).run;
+            Side side = side(course.position());
+            if (side.leftOut) {
+                continue;
+            }
+            CourseRun run = side.run;
             run.tell(c == plan.driveCourse[told] || c == plan.casterCourse[told] ? tally : null);
             run.run(course, block.courses.get(c), course.changes() ? null : block.fixes);
             double goods = (run.renewals + run.repairs) * keep - run.trade * plan.presentAtTrade * keep;
@@ -102,24 +110,22 @@ final class Simulation {
     }
 
     /** Hits that no article of a position could take as a flat are not kept. */
-    private void drawEncounters(int number) {
+    private void drawEncounters(Side side, int number) {
         double mostOften = 1 + plan.machine.wornTireEffect() / 2;
-        for (Side side : sides) {
-            double[] most = side.mostAccepted;
-            java.util.Arrays.fill(most, 0);
-            double any = 0;
-            for (Article a : side.articles) {
-                double[] shares = unknowns.halfShares[a.index];
-                for (int fix = 0; fix < most.length; fix++) {
-                    most[fix] = Math.max(most[fix], shares[fix] * mostOften);
-                    any = Math.max(any, shares[fix]);
-                }
+        double[] most = side.mostAccepted;
+        java.util.Arrays.fill(most, 0);
+        double any = 0;
+        for (Article a : side.articles) {
+            double[] shares = unknowns.halfShares[a.index];
+            for (int fix = 0; fix < most.length; fix++) {
+                most[fix] = Math.max(most[fix], shares[fix] * mostOften);
+                any = Math.max(any, shares[fix]);
             }
-            if (any > 0) {
-                side.encounters.draw(number, unknowns, most);
-            } else {
-                side.encounters.size = 0;
-            }
+        }
+        if (any > 0) {
+            side.encounters.draw(number, unknowns, most);
+        } else {
+            side.encounters.size = 0;
         }
     }
 

@@ -31,7 +31,7 @@ class AgainstPlainTest {
     }
 
     private static void agree(ResolvedMachine m, int number, SoftAssertions softly) {
-        MachinePlan plan = new MachinePlan(m, SEED);
+        MachinePlan plan = new MachinePlan(m, SEED, false);
         Simulation simulation = new Simulation(plan, 1);
         double[][] costs = new double[m.entries().size()][FUTURES];
         for (int f = 0; f < FUTURES; f++) {
