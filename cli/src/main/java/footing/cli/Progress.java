@@ -18,6 +18,7 @@ final class Progress implements Watch, AutoCloseable {
     private final long started;
     private long drawn;
     private boolean showing;
+    private volatile boolean begun;
 
     Progress(PrintWriter err, Terminal terminal, LongSupplier nanoseconds) {
         this.err = err;
@@ -28,13 +29,15 @@ final class Progress implements Watch, AutoCloseable {
         terminal.stop().working();
     }
 
+    /** Only once there is something to show for it. */
     @Override
     public boolean stopped() {
-        return terminal.stop().asked();
+        return begun && terminal.stop().asked();
     }
 
     @Override
     public synchronized void progress(String stage, double share) {
+        begun = true;
         long now = nanoseconds.getAsLong();
         if (!terminal.watched() || now - started < PATIENCE || now - drawn < BETWEEN) {
             return;

@@ -2,46 +2,65 @@ package footing.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
+import footing.cli.text.Letters;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class MainTest {
-
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    private int run(String... args) {
-        return Main.commandLine()
-                .setOut(new PrintWriter(out))
-                .setErr(new PrintWriter(err))
-                .execute(args);
-    }
-
     @Test
     void version_asked_namesTheProgramAndNothingElse() {
-        assertThat(run("--version")).isZero();
-        assertThat(out.toString()).matches("footing \\S+\\R");
-        assertThat(err.toString()).isEmpty();
+        Run run = Run.of("--version");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).matches("footing \\S+\\R");
+        assertThat(run.err()).isEmpty();
     }
 
     @Test
-    void help_asked_goesToStandardOutput() {
-        assertThat(run("--help")).isZero();
-        assertThat(out.toString()).startsWith("Usage: footing");
-        assertThat(err.toString()).isEmpty();
+    void help_asked_goesToStandardOutputAndNamesTheCommands() {
+        Run run = Run.of("--help");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).startsWith("Usage: footing").contains("assess", "demo", "check", "explain", "schema");
+        assertThat(run.err()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"assess", "demo", "check", "explain", "schema"})
+    void help_ofACommand_fitsTheTerminal(String command) {
+        Run run = Run.of(command, "--help");
+        assertThat(run.code()).isZero();
+        assertThat(run.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
     }
 
     @Test
     void unknownOption_withASpaceInIt_isNamedOnStandardErrorWithCodeTwo() {
-        assertThat(run("--no such")).isEqualTo(2);
-        assertThat(out.toString()).isEmpty();
-        assertThat(err.toString()).contains("'--no such'").contains("Usage: footing");
+        Run run = Run.of("--no such");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).contains("'--no such'").contains("Usage: footing");
+    }
+
+    @Test
+    void unknownCommand_nearAKnownOne_isSuggested() {
+        Run run = Run.of("asses", "x.yaml");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("assess");
     }
 
     @Test
     void noCommand_given_isAnErrorOfUse() {
-        assertThat(run()).isEqualTo(2);
-        assertThat(err.toString()).contains("name a command");
+        Run run = Run.of();
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("name a command");
+    }
+
+    @Test
+    void letters_bySettings_followTheFirstThatCounts() {
+        assertThat(Terminal.letters(Map.of())).isEqualTo(Letters.ASCII);
+        assertThat(Terminal.letters(Map.of("LANG", "en_US.UTF-8"))).isEqualTo(Letters.UTF8);
+        assertThat(Terminal.letters(Map.of("LANG", "en_US.UTF-8", "LC_ALL", "C")))
+                .isEqualTo(Letters.ASCII);
+        assertThat(Terminal.letters(Map.of("LC_ALL", "", "LANG", "C.utf8"))).isEqualTo(Letters.UTF8);
     }
 }

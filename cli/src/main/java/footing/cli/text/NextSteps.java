@@ -26,45 +26,27 @@ public record NextSteps(String file) {
         if (answer.machines().size() > 1) {
             steps.add(new Step(
                     "Everything about one machine:",
-                    command("footing assess", quoted(file), "--machine " + quoted(dearest.id()))));
+                    ShellLines.of(List.of("footing", "assess", file, "--machine", dearest.id()))));
         }
         EntryAnswer about = dearest.about();
         if (about != null) {
             steps.add(new Step("Where a figure comes from, down to the last number:", explain(answer, dearest, about)));
         }
-        steps.add(new Step("The numbers nobody stated:", command("footing check", quoted(file), "--defaults")));
+        steps.add(
+                new Step("The numbers nobody stated:", ShellLines.of(List.of("footing", "check", file, "--defaults"))));
         return steps;
     }
 
     private List<String> explain(Answer answer, Advice a, EntryAnswer about) {
-        return command(
-                "footing explain",
-                quoted(file),
-                quoted(a.id()),
-                quoted(about.entry().id()),
-                "saving",
-                about.entry().when() == When.WORN ? "--when worn" : "",
-                "--futures " + answer.futures(),
-                answer.seed() == Options.USUAL_SEED ? "" : "--seed " + answer.seed());
-    }
-
-    /** A command on as many lines as it takes, so that a shell takes them together. */
-    private static List<String> command(String... words) {
-        List<String> lines = new ArrayList<>();
-        String line = "   ";
-        for (String word : words) {
-            if (line.length() + 1 + word.length() > Lines.WIDTH - 2 && !line.isBlank()) {
-                lines.add(line + " \\");
-                line = "       ";
-            }
-            line += word.isEmpty() ? "" : " " + word;
+        List<String> words = new ArrayList<>(
+                List.of("footing", "explain", file, a.id(), about.entry().id(), "saving"));
+        if (about.entry().when() == When.WORN) {
+            words.addAll(List.of("--when", "worn"));
         }
-        lines.add(line);
-        return lines;
-    }
-
-    /** Quoted for a shell where it has to be. */
-    private static String quoted(String word) {
-        return word.matches("[\\w./@%+,:=-]+") ? word : "'" + word.replace("'", "'\\''") + "'";
+        words.addAll(List.of("--futures", Integer.toString(answer.futures())));
+        if (answer.seed() != Options.USUAL_SEED) {
+            words.addAll(List.of("--seed", Long.toString(answer.seed())));
+        }
+        return ShellLines.of(words);
     }
 }

@@ -70,8 +70,8 @@ public final class Headline {
         }
         if (tossUps.size() == 1) {
             Advice only = tossUps.get(0);
-            sentences.add(only.id() + " is a toss-up between " + only.piecesWhen() + " and "
-                    + (only.isBetweenChanges() ? only.rivalWords() : "leaving it " + only.asItIs()) + ".");
+            sentences.add(only.id() + " is a toss-up: " + only.piecesWhen() + ", or "
+                    + (only.isBetweenChanges() ? only.rivalWords() : "leave it " + only.asItIs()) + ".");
             return;
         }
         sentences.add(Lists.capital(Lists.machines(ids(tossUps))) + " are toss-ups.");

@@ -73,7 +73,7 @@ class HeadlineTest {
                 .machine("B", false, Verdict.KEEP, "airless")
                 .answer();
         assertThat(Headline.of(answer))
-                .isEqualTo("A is a toss-up between airless drives and solid casters and leaving it as it is."
+                .isEqualTo("A is a toss-up: airless drives and solid casters, or leave it as it is."
                         + " Leave B as it is.");
     }
 

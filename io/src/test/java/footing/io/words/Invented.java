@@ -52,6 +52,7 @@ public final class Invented {
     private final Map<String, Verdict> verdicts = new LinkedHashMap<>();
     private final Map<String, Saving> savings = new LinkedHashMap<>();
     private final Map<String, Double> starts = new LinkedHashMap<>();
+    private final Map<String, String> rivals = new LinkedHashMap<>();
     private EntryAnswer.@Nullable BreakEvenFlats breakEven;
 
     /** A machine of 2,000 hours, 500 a season, that considers some packages. */
@@ -68,6 +69,12 @@ public final class Invented {
     public Invented saves(String machine, String wheels, When when, Saving saving, double start) {
         savings.put(key(machine, wheels, when), saving);
         starts.put(key(machine, wheels, when), start);
+        return this;
+    }
+
+    /** The best cheaper entry is another package changed to now, and hardly worse. */
+    public Invented hardlyBeats(String machine, String wheels, String rival) {
+        rivals.put(key(machine, wheels, When.NOW), rival);
         return this;
     }
 
@@ -127,11 +134,18 @@ public final class Invented {
                 new EntryAnswer.Level(EntryAnswer.Counting.PARTS, 1, 0.1),
                 new EntryAnswer.Level(EntryAnswer.Counting.PARTS_AND_TIME, 2, 0.2),
                 new EntryAnswer.Level(EntryAnswer.Counting.ALL, saving.mean(), saving.chance()));
-        EntryAnswer.OverNext next =
-                carried ? null : new EntryAnswer.OverNext(m.carried(), saving.mean(), 1, saving.chance());
+        EntryAnswer.OverNext next = carried ? null : overNext(m, rivals.get(key), saving);
         EntryAnswer.Monthly monthly = start == 0 ? null : new EntryAnswer.Monthly(start / 36, 60, 36);
         Double never = e.when() == When.WORN ? Double.valueOf(0.25) : null;
         return new EntryAnswer(
                 outcome, never, cost, saving, levels, next, null, carried ? null : breakEven, null, monthly);
+    }
+
+    private static EntryAnswer.OverNext overNext(ResolvedMachine m, @Nullable String rival, Saving saving) {
+        return m.entries().stream()
+                .filter(e -> e.id().equals(rival) && e.when() == When.NOW)
+                .findFirst()
+                .map(e -> new EntryAnswer.OverNext(e, 15, 1, 0.55))
+                .orElseGet(() -> new EntryAnswer.OverNext(m.carried(), saving.mean(), 1, saving.chance()));
     }
 }

@@ -81,4 +81,19 @@ class ReasonTest {
                 .answer();
         assertThat(reason(answer)).contains("no set wears out before the trade");
     }
+
+    @Test
+    void of_tossUpBetweenTwoChanges_saysThatEitherBeatsWhatItHas() {
+        Answer answer = new Invented()
+                .machine("A", false, Verdict.CLOSE, "airless", "sealant")
+                .saves("A", "airless", When.NOW, saving(1000, 200, 1800, 0.97), 900)
+                .saves("A", "sealant", When.NOW, saving(985, 300, 1600, 0.97), 45)
+                .hardlyBeats("A", "airless", "sealant")
+                .answer();
+        assertThat(reason(answer))
+                .isEqualTo("Airless drives and solid casters beat sealant drives by 15 on average, in 6 in 10 of the"
+                        + " ways it could go; either beats what it has.");
+        assertThat(Headline.of(answer))
+                .isEqualTo("A is a toss-up: airless drives and solid casters, or sealant drives.");
+    }
 }
