@@ -15,6 +15,8 @@ package footing.core.chance;
 public final class Draws {
     private static final long GAMMA = 0x9E3779B97F4A7C15L;
     private static final double UNIT = 0x1.0p-53;
+    /** The greatest value with all 53 bits set; half a unit more would round to 1. */
+    private static final double MOST = 1 - UNIT;
 
     private Draws() {}
 
@@ -34,7 +36,7 @@ public final class Draws {
 
     /** Draw number j of a future's state, uniform in (0, 1). */
     public static double uniform(long state, long j) {
-        return ((mix(state + (j + 1) * GAMMA) >>> 11) + 0.5) * UNIT;
+        return Math.min(((mix(state + (j + 1) * GAMMA) >>> 11) + 0.5) * UNIT, MOST);
     }
 
     private static long absorb(long state, String text) {
