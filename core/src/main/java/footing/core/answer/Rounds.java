@@ -55,7 +55,7 @@ final class Rounds {
     private void runTo(int target) {
         machines.forEach(m -> m.reserve(target));
         int atOnce = Math.max(1, TASKS / machines.size());
-        while (done < target && !watch.stopped()) {
+        while (done < target && (done == 0 || !watch.stopped())) {
             int pieces = done == 0 ? 1 : atOnce;
             int to = Math.min(target, done + pieces * MachineFutures.PIECE);
             round(to, target);

@@ -84,7 +84,7 @@ final class CaseReader {
         return new Case.Money(
                 money.numbers(Place.MONEY, Origin.STATED),
                 loan.isGroup()
-                        ? new Case.Loan(loan.numbers(Place.LOAN, Origin.STATED), "new".equals(loan.text("for")))
+                        ? new Case.Loan(loan.numbers(Place.LOAN, Origin.STATED), !"all".equals(loan.text("for")))
                         : null,
                 tax.isGroup() ? new Case.Tax(tax.numbers(Place.TAX, Origin.STATED), schedule(tax)) : null);
     }

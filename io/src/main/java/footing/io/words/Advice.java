@@ -25,12 +25,26 @@ public record Advice(
     /** The advice that follows from a verdict; {@code threshold} is the chance from which a saving was called sure. */
     public static Advice of(MachineAnswer m, double threshold) {
         EntryAnswer about = m.bestChange();
-        if (about == null || m.verdict() == Verdict.KEEP) {
+        if (about == null || m.verdict() == Verdict.KEEP || clearlyWorse(m, about)) {
             return new Advice(m, m.machine().isNew() ? Verb.ORDER_AS_IT_COMES : Verb.KEEP, about, null);
         }
         return m.verdict() == Verdict.PAYS
                 ? new Advice(m, change(m.machine(), about.entry()), about, null)
                 : new Advice(m, Verb.TOSS_UP, about, rival(m, about, threshold));
+    }
+
+    /**
+     * True if what it has is cheapest and the best change that can happen at all is clearly worse. The verdict may
+     * still be 'close' then, because of an entry whose sets would never be fitted before the trade.
+     */
+    private static boolean clearlyWorse(MachineAnswer m, EntryAnswer about) {
+        return m.recommended() == 0 && about.saving().mean() <= -noticeable(m, about);
+    }
+
+    private static double noticeable(MachineAnswer m, EntryAnswer entry) {
+        return Math.max(
+                2 * entry.saving().standardError(),
+                0.01 * Math.abs(m.carried().cost().mean()));
     }
 
     /** One for each machine of an answer. */
@@ -48,9 +62,7 @@ public record Advice(
     /** Where a change is clear and only which one is not, the rival is the other change. */
     private static EntryAnswer rival(MachineAnswer m, EntryAnswer about, double threshold) {
         EntryAnswer.OverNext next = about.overNext();
-        double clear = Math.max(
-                2 * about.saving().standardError(),
-                0.01 * Math.abs(m.carried().cost().mean()));
+        double clear = noticeable(m, about);
         boolean beatsCarried = about.saving().mean() > clear && about.saving().chance() >= threshold;
         if (m.recommended() == 0 || !beatsCarried || next == null) {
             return m.carried();
