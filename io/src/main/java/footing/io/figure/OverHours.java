@@ -28,7 +28,7 @@ final class OverHours {
         }
         int others = 0;
         for (EntryAnswer e : cheapestFirst(machine)) {
-            if (!EntryName.isCarried(advice, e) && e != about) {
+            if (!EntryName.isCarried(advice, e) && !e.equals(about)) {
                 series.add(line(advice, e, hoursNow, Tone.QUIET, OTHERS.get(others++ % OTHERS.size())));
             }
         }
