@@ -16,10 +16,8 @@ import java.util.stream.Collectors;
  */
 record Desk(String text, Optional<Case> stated, List<Problem> problems, List<Problem> warnings) {
     static Desk of(String text) {
-        return switch (CaseFile.read(text, "case file")) {
-            case Reading.Accepted read -> new Desk(text, Optional.of(read.stated()), List.of(), read.warnings());
-            case Reading.Refused read -> new Desk(text, Optional.empty(), read.problems(), read.warnings());
-        };
+        Reading reading = CaseFile.read(text, "case file");
+        return new Desk(text, reading.found(), reading.problems(), reading.warnings());
     }
 
     /** An empty desk. */
@@ -33,10 +31,7 @@ record Desk(String text, Optional<Case> stated, List<Problem> problems, List<Pro
 
     /** Lines with a problem, as the editor wants to be told: '3 14 15'. */
     public String markedLines() {
-        return problems.stream()
-                .map(p -> Integer.toString(p.line()))
-                .distinct()
-                .collect(Collectors.joining(" "));
+        return problems.stream().map(p -> Integer.toString(p.line())).distinct().collect(Collectors.joining(" "));
     }
 
     public String count() {

@@ -89,8 +89,7 @@ class FileController {
         return editor(now, desk, LineChanges.between(now.text(), desk.text()), HttpStatus.CONFLICT);
     }
 
-    private static ModelAndView editor(
-            StoredCase kept, Desk desk, List<LineChanges.Line> against, HttpStatus status) {
+    private static ModelAndView editor(StoredCase kept, Desk desk, List<LineChanges.Line> against, HttpStatus status) {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("kept", kept);
         model.put("desk", desk);

@@ -8,10 +8,8 @@ import java.util.List;
 record HistoryLine(long version, String said, String when, Instant at, boolean inForce, List<LineChanges.Line> lines) {
     /** @param before the state it was made from; null for the first */
     static HistoryLine of(Change change, @org.jspecify.annotations.Nullable Change before, boolean inForce) {
-        List<LineChanges.Line> lines =
-                before == null ? List.of() : LineChanges.between(before.text(), change.text());
-        return new HistoryLine(
-                change.version(), said(change), Spoken.time(change.at()), change.at(), inForce, lines);
+        List<LineChanges.Line> lines = before == null ? List.of() : LineChanges.between(before.text(), change.text());
+        return new HistoryLine(change.version(), said(change), Spoken.time(change.at()), change.at(), inForce, lines);
     }
 
     static String said(Change change) {

@@ -3,6 +3,7 @@ package footing.web.cases;
 import footing.web.store.CaseStore;
 import java.io.IOException;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -10,7 +11,6 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.servlet.ModelAndView;
-import org.jspecify.annotations.Nullable;
 
 /** Takes case files in. One that can't be answered comes back in an editor with everything that is wrong with it. */
 @Controller
@@ -32,19 +32,20 @@ class ImportController {
     ModelAndView take(
             @RequestParam(required = false) @Nullable MultipartFile file, @RequestParam(defaultValue = "") String text)
             throws IOException {
-        boolean isUpload = file != null && !file.isEmpty();
-        CaseText.Decoded decoded = isUpload
-                ? CaseText.decode(file.getBytes())
-                : new CaseText.Decoded(CaseText.ofForm(text), "");
+        MultipartFile upload = file != null && !file.isEmpty() ? file : null;
+        CaseText.Decoded decoded =
+                upload != null ? CaseText.decode(upload.getBytes()) : new CaseText.Decoded(CaseText.ofForm(text), "");
         if (!decoded.fault().isEmpty()) {
             return shown(Desk.blank(), decoded.fault(), HttpStatus.UNPROCESSABLE_CONTENT);
         }
         if (decoded.text().isBlank()) {
-            return shown(Desk.blank(), "nothing came; choose a file or paste its text", HttpStatus.UNPROCESSABLE_CONTENT);
+            return shown(
+                    Desk.blank(), "nothing came; choose a file or paste its text", HttpStatus.UNPROCESSABLE_CONTENT);
         }
         Desk desk = Desk.of(decoded.text());
         return desk.stated()
-                .map(c -> store.create(c.heading().title(), desk.text(), isUpload ? "Imported from a file" : "Pasted"))
+                .map(c -> store.create(
+                        c.heading().title(), desk.text(), upload != null ? "Imported from a file" : "Pasted"))
                 .map(kept -> new ModelAndView("redirect:/cases/" + kept.id()))
                 .orElseGet(() -> shown(desk, "", HttpStatus.UNPROCESSABLE_CONTENT));
     }

@@ -18,8 +18,9 @@ class ErrorPages implements ErrorController {
     private static final Map<Integer, String> ADVICE = Map.of(
             400, "The request could not be read. Go back and try again.",
             401, "This needs the password.",
-            403, "The page was open for too long, or the request came from elsewhere. Nothing was changed: go back,"
-                    + " reload the page and try again.",
+            403,
+                    "The page was open for too long, or the request came from elsewhere. Nothing was changed: go back,"
+                            + " reload the page and try again.",
             404, "There is no such page. A case that was deleted for good, or a mistyped address, ends here.",
             405, "This can't be done here. Go back and try again.",
             413, "That is more than can be taken at once.",
@@ -43,7 +44,8 @@ class ErrorPages implements ErrorController {
                     .contentType(MediaType.APPLICATION_PROBLEM_JSON)
                     .body(problem);
         }
-        return new ModelAndView("error", Map.of("status", status.value(), "title", title(status), "advice", advice), status);
+        return new ModelAndView(
+                "error", Map.of("status", status.value(), "title", title(status), "advice", advice), status);
     }
 
     private static HttpStatus status(HttpServletRequest request) {

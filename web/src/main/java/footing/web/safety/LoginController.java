@@ -9,7 +9,8 @@ import org.springframework.web.bind.annotation.RequestParam;
 @Controller
 class LoginController {
     @GetMapping("/login")
-    String login(@RequestParam(required = false) String wrong, @RequestParam(required = false) String wait, Model model) {
+    String login(
+            @RequestParam(required = false) String wrong, @RequestParam(required = false) String wait, Model model) {
         model.addAttribute("wrong", wrong != null);
         model.addAttribute("wait", wait != null);
         return "login";

@@ -28,7 +28,8 @@ final class LoginThrottle extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        boolean isTry = request.getMethod().equals("POST") && request.getServletPath().equals("/login");
+        boolean isTry =
+                request.getMethod().equals("POST") && request.getServletPath().equals("/login");
         if (isTry && mustWait()) {
             response.sendRedirect("/login?wait");
         } else {

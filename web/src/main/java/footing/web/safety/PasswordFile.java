@@ -1,13 +1,11 @@
 package footing.web.safety;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.Arrays;
 import java.util.Optional;
 import org.springframework.security.crypto.bcrypt.BCryptPasswordEncoder;
 import org.springframework.security.crypto.password.PasswordEncoder;
@@ -24,9 +22,11 @@ public final class PasswordFile {
 
     private static final String NAME = "password.bcrypt";
 
+    private final Path folder;
     private final Path file;
 
     public PasswordFile(Path dataFolder) {
+        folder = dataFolder;
         file = dataFolder.resolve(NAME);
     }
 
@@ -36,18 +36,13 @@ public final class PasswordFile {
 
     /** What is wrong with a password to be, and what would fit; empty if nothing is. */
     public static Optional<String> fault(char[] password) {
-        int bytes = bytes(password);
+        int bytes = StandardCharsets.UTF_8.encode(CharBuffer.wrap(password)).remaining();
         if (password.length < SHORTEST) {
             return Optional.of("too short; at least " + SHORTEST + " characters would fit");
         }
-        return bytes > LONGEST ? Optional.of("too long; at most " + LONGEST + " characters would fit") : Optional.empty();
-    }
-
-    private static int bytes(char[] password) {
-        ByteBuffer encoded = StandardCharsets.UTF_8.encode(CharBuffer.wrap(password));
-        int length = encoded.remaining();
-        Arrays.fill(encoded.array(), (byte) 0);
-        return length;
+        return bytes > LONGEST
+                ? Optional.of("too long; at most " + LONGEST + " characters would fit")
+                : Optional.empty();
     }
 
     public boolean isSet() {
@@ -68,7 +63,7 @@ public final class PasswordFile {
         fault(password).ifPresent(f -> {
             throw new IllegalArgumentException(f);
         });
-        OwnFolder.make(file.toAbsolutePath().getParent());
+        OwnFolder.make(folder);
         Path aside = file.resolveSibling(NAME + ".aside");
         Files.deleteIfExists(aside);
         OwnFolder.newFile(aside);
