@@ -33,6 +33,7 @@ public final class Server implements AutoCloseable {
         Map<String, Object> properties = new LinkedHashMap<>();
         properties.put("server.port", options.port());
         properties.put("server.address", options.address());
+        properties.put("footing.data", options.data().toString());
         properties.put(
                 "spring.datasource.url",
                 "jdbc:sqlite:" + options.data().resolve("footing.db").toAbsolutePath()
