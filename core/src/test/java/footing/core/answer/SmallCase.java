@@ -23,9 +23,9 @@ import org.jspecify.annotations.Nullable;
  * A small case to be changed: one rider of one crew on air all round, and four other packages: sealant poured in,
  * airless drives, airless all round, and the carried set under another id. All figures are invented.
  */
-final class SmallCase {
-    static final String RIDER = "rider";
-    static final String CREW = "north";
+public final class SmallCase {
+    public static final String RIDER = "rider";
+    public static final String CREW = "north";
 
     static final Case.WheelPackage PLAIN = new Case.WheelPackage("plain", "air-drive", "air-caster");
     static final Case.WheelPackage SEALED = new Case.WheelPackage("sealed", "sealed-drive", "air-caster");
@@ -35,7 +35,7 @@ final class SmallCase {
 
     private SmallCase() {}
 
-    static Case build() {
+    public static Case build() {
         return new Case(
                 new Case.Heading("Small", null, Case.Prepared.NOBODY, LocalDate.of(2027, 3, 15), "USD", false),
                 new Season(MonthDay.of(4, 1), MonthDay.of(11, 15)),
@@ -47,7 +47,7 @@ final class SmallCase {
     }
 
     /** The same machine about to be bought, with a loan on every start cost and tax. */
-    static Case buying() {
+    public static Case buying() {
         Case c = build();
         Case.Loan loan =
                 new Case.Loan(numbers(Map.of(Key.LOAN_RATE, 0.069, Key.LOAN_MONTHS, 36, Key.LOAN_DOWN, 0.1)), false);
@@ -169,7 +169,7 @@ final class SmallCase {
         return new Metalog(low, likely, high, Bounds.POSITIVE);
     }
 
-    static Case with(Case c, Key key, String owner, double value) {
+    public static Case with(Case c, Key key, String owner, double value) {
         return c.with(Input.of(key, owner), Spread.of(value));
     }
 
@@ -177,7 +177,7 @@ final class SmallCase {
         return new Case(c.heading(), c.season(), money, c.crews(), c.assemblies(), c.packages(), c.machines());
     }
 
-    static Case machines(Case c, UnaryOperator<List<Case.Machine>> change) {
+    public static Case machines(Case c, UnaryOperator<List<Case.Machine>> change) {
         return new Case(
                 c.heading(),
                 c.season(),
@@ -189,7 +189,7 @@ final class SmallCase {
     }
 
     /** The rider considering these packages at these times. */
-    static Case considering(Case c, List<Case.WheelPackage> consider, List<When> when) {
+    public static Case considering(Case c, List<Case.WheelPackage> consider, List<When> when) {
         return machines(
                 c,
                 all -> all.stream()
