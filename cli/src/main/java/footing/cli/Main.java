@@ -73,6 +73,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new ExplainCommand(terminal))
                 .addSubcommand(new SchemaCommand())
+                .addSubcommand(new ServeCommand())
                 .setOut(out)
                 .setErr(err)
                 .setExecutionExceptionHandler(failures)

@@ -1,0 +1,160 @@
+package footing.io.interview;
+
+import footing.io.form.Node;
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.MonthDay;
+import java.util.Currency;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** Reads what somebody typed, a little more leniently than a case file is read. */
+final class TypedText {
+    private static final Pattern NUMBER =
+            Pattern.compile("(?:\\d{1,9}|\\d{1,3}(?:,\\d{3}){1,2})(?:\\.\\d{1,6})?|\\.\\d{1,6}");
+    private static final Pattern DATE = Pattern.compile("(\\d{1,2})[-/](\\d{1,2})");
+    private static final Pattern CLOCK = Pattern.compile(
+            "(?:([\\d.]{1,9}) ?(?:h|hr|hrs|hour|hours))?(?: |^)?(?:([\\d.]{1,9}) ?(?:m|min|mins|minute|minutes))?");
+    private static final BigDecimal SIXTY = new BigDecimal(60);
+
+    private TypedText() {}
+
+    static Read read(Shape shape, String typed) {
+        return switch (shape.kind()) {
+            case TEXT -> text(shape, typed);
+            case NUMBER -> number(shape, typed, typed.strip());
+            case MONEY -> number(shape, typed, typed.strip().replaceFirst("^\\$ ?", ""));
+            case HOURS -> number(shape, typed, typed.strip().replaceFirst(" ?(?:h|hr|hrs|hours?)$", ""));
+            case SHARE -> share(shape, typed);
+            case DURATION -> duration(shape, typed);
+            case CHOICE -> choice(shape, typed);
+            case DATE -> date(typed);
+            case SIZE -> size(typed);
+            case CURRENCY -> currency(typed);
+        };
+    }
+
+    private static Read text(Shape shape, String typed) {
+        if (typed.codePoints().anyMatch(c -> c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE)) {
+            return Read.wrong("a text with half a character in it; type it again");
+        }
+        return typed.length() > shape.most()
+                ? Read.wrong("longer than " + Plain.number(shape.most()) + " characters; a few words would fit")
+                : Read.fine(typed);
+    }
+
+    private static Read number(Shape shape, String typed, String digits) {
+        if (!NUMBER.matcher(digits).matches()) {
+            return wrong(typed, "is not a number", fits(shape));
+        }
+        return ranged(shape, typed, new BigDecimal(digits.replace(",", "")), "");
+    }
+
+    private static Read share(Shape shape, String typed) {
+        String digits = typed.strip().replaceFirst(" ?%$", "");
+        if (!NUMBER.matcher(digits).matches()) {
+            return wrong(typed, "is not a share", fits(shape));
+        }
+        BigDecimal value = new BigDecimal(digits.replace(",", ""));
+        boolean bare = digits.equals(typed.strip());
+        if (bare && value.signum() > 0 && value.compareTo(BigDecimal.ONE) < 0) {
+            return wrong(typed, "could be a fraction or percent", "try: " + Plain.share(value.movePointRight(2)));
+        }
+        return ranged(shape, typed, value, " %");
+    }
+
+    private static Read duration(Shape shape, String typed) {
+        Matcher m = CLOCK.matcher(typed.strip().toLowerCase(Locale.ROOT));
+        boolean some = m.matches() && (m.group(1) != null || m.group(2) != null);
+        boolean numbers = some && isNumber(m.group(1)) && isNumber(m.group(2));
+        if (!numbers) {
+            return wrong(typed, "is not a time with its unit", fits(shape));
+        }
+        BigDecimal minutes = part(m.group(1)).multiply(SIXTY).add(part(m.group(2)));
+        Read read = ranged(shape, typed, minutes, " min");
+        return read.isFine() ? Read.fine(Plain.minutes(minutes), minutes) : read;
+    }
+
+    private static boolean isNumber(@org.jspecify.annotations.Nullable String digits) {
+        return digits == null || NUMBER.matcher(digits).matches();
+    }
+
+    private static BigDecimal part(@org.jspecify.annotations.Nullable String digits) {
+        return digits == null ? BigDecimal.ZERO : new BigDecimal(digits);
+    }
+
+    private static Read ranged(Shape shape, String typed, BigDecimal value, String unit) {
+        double x = value.doubleValue();
+        if (!(x >= shape.least() && x <= shape.most())) {
+            return wrong(typed, "is outside what makes sense here", fits(shape));
+        }
+        if (shape.whole() && x != Math.rint(x)) {
+            return wrong(typed, "is not a whole number", fits(shape));
+        }
+        return Read.fine(Plain.number(value) + unit, value);
+    }
+
+    private static Read choice(Shape shape, String typed) {
+        String said = typed.strip().toLowerCase(Locale.ROOT);
+        List<Choice> choices = shape.choices();
+        for (int i = 0; i < choices.size(); i++) {
+            if (said.equals(choices.get(i).value()) || said.equals(Integer.toString(i + 1))) {
+                return Read.fine(choices.get(i).value());
+            }
+        }
+        return wrong(typed, "is none of the choices", fits(shape));
+    }
+
+    private static Read date(String typed) {
+        Matcher m = DATE.matcher(typed.strip());
+        String fits = "month and day fit, such as 04-05 for April 5";
+        if (!m.matches()) {
+            return wrong(typed, "is not a day of the year", fits);
+        }
+        try {
+            MonthDay day = MonthDay.of(Integer.parseInt(m.group(1)), Integer.parseInt(m.group(2)));
+            return day.equals(MonthDay.of(2, 29))
+                    ? wrong(typed, "is not a day of every year", "try: 02-28 or 03-01")
+                    : Read.fine(day.toString().substring(2));
+        } catch (DateTimeException e) {
+            return wrong(typed, "is no day in the calendar", fits);
+        }
+    }
+
+    private static Read size(String typed) {
+        return TireSize.of(typed)
+                .map(s -> Read.fine(
+                        Plain.number(s.diameter()) + "x" + Plain.number(s.width()) + "-" + Plain.number(s.rim())))
+                .orElseGet(() ->
+                        wrong(typed, "is not a size", "diameter x width - rim fits, as on the sidewall: 24x12-12"));
+    }
+
+    private static Read currency(String typed) {
+        String code = typed.strip().toUpperCase(Locale.ROOT);
+        boolean known = Currency.getAvailableCurrencies().stream()
+                .anyMatch(c -> c.getCurrencyCode().equals(code));
+        return known ? Read.fine(code) : wrong(typed, "is not a currency", "a code fits, such as USD, CAD or EUR");
+    }
+
+    private static Read wrong(String typed, String fault, String fits) {
+        return Read.wrong("'" + Node.shown(typed) + "' " + fault + "; " + fits);
+    }
+
+    private static String fits(Shape shape) {
+        String least = Plain.number(shape.least());
+        String most = Plain.number(shape.most());
+        return switch (shape.kind()) {
+            case NUMBER -> (shape.whole() ? "a whole number" : "a number") + " from " + least + " to " + most + " fits";
+            case MONEY -> "an amount from " + least + " to " + most + " fits, such as 20 or 19.50";
+            case HOURS -> "hours from " + least + " to " + most + " fit";
+            case SHARE -> "percent from 0 % to " + most + " % fit, such as 15 %";
+            case DURATION -> "minutes or hours fit, such as 25 min, 1.5 h or 1 h 45 min, up to 100 h";
+            case CHOICE ->
+                "choose " + shape.choices().stream().map(Choice::value).collect(Collectors.joining(", "));
+            case TEXT, DATE, SIZE, CURRENCY -> "";
+        };
+    }
+}

@@ -1,0 +1,100 @@
+package footing.web.cases;
+
+import footing.web.store.CaseStore;
+import footing.web.store.Overtaken;
+import footing.web.store.StoredCase;
+import java.nio.charset.StandardCharsets;
+import java.text.Normalizer;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.ModelAndView;
+
+/** The case file itself: to download, and to edit as text. */
+@Controller
+@RequestMapping("/cases/{id}")
+class FileController {
+    private static final int LONGEST_NAME = 60;
+
+    private final CaseStore store;
+
+    FileController(CaseStore store) {
+        this.store = store;
+    }
+
+    @GetMapping("/download")
+    ResponseEntity<byte[]> download(@PathVariable String id) {
+        StoredCase kept = store.get(id);
+        String ending = kept.text().stripLeading().startsWith("{") ? ".json" : ".yaml";
+        ContentDisposition as = ContentDisposition.attachment()
+                .filename(fileName(kept.name()) + ending)
+                .build();
+        return ResponseEntity.ok()
+                .header(HttpHeaders.CONTENT_DISPOSITION, as.toString())
+                .header(HttpHeaders.CONTENT_TYPE, ending.equals(".json") ? "application/json" : "application/yaml")
+                .body(kept.text().getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Letters, digits and hyphens of a name, for any file system. */
+    static String fileName(String name) {
+        String plain = Normalizer.normalize(name, Normalizer.Form.NFD)
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("\\p{M}+", "")
+                .replaceAll("[^a-z0-9]+", "-")
+                .replaceAll("^-+|-+$", "");
+        return plain.isEmpty() ? "case" : plain.substring(0, Math.min(plain.length(), LONGEST_NAME));
+    }
+
+    @GetMapping("/file")
+    ModelAndView edit(@PathVariable String id) {
+        StoredCase kept = store.get(id);
+        return editor(kept, Desk.of(kept.text()), List.of(), HttpStatus.OK);
+    }
+
+    @PostMapping("/file")
+    ModelAndView save(@PathVariable String id, @RequestParam long version, @RequestParam String text) {
+        StoredCase kept = store.get(id);
+        Desk desk = Desk.of(CaseText.ofForm(text));
+        if (kept.version() != version) {
+            return overtaken(kept, desk);
+        }
+        if (!desk.isGood()) {
+            return editor(kept, desk, List.of(), HttpStatus.UNPROCESSABLE_CONTENT);
+        }
+        long changed = LineChanges.count(LineChanges.between(kept.text(), desk.text()));
+        if (changed == 0) {
+            return new ModelAndView("redirect:/cases/" + id);
+        }
+        try {
+            store.save(id, desk.text(), "Case file: " + Spoken.count((int) changed, "line") + " changed", version);
+        } catch (Overtaken e) {
+            return overtaken(e.now(), desk);
+        }
+        return new ModelAndView("redirect:/cases/" + id);
+    }
+
+    /** Keeps what was typed on the desk, and shows how what is kept now differs from it. */
+    private static ModelAndView overtaken(StoredCase now, Desk desk) {
+        return editor(now, desk, LineChanges.between(now.text(), desk.text()), HttpStatus.CONFLICT);
+    }
+
+    private static ModelAndView editor(StoredCase kept, Desk desk, List<LineChanges.Line> against, HttpStatus status) {
+        Map<String, Object> model = new LinkedHashMap<>();
+        model.put("kept", kept);
+        model.put("desk", desk);
+        model.put("overtaken", status == HttpStatus.CONFLICT);
+        model.put("against", against);
+        return new ModelAndView("cases/file", model, status);
+    }
+}

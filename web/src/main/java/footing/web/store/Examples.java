@@ -1,0 +1,50 @@
+package footing.web.store;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import org.springframework.boot.ApplicationArguments;
+import org.springframework.boot.ApplicationRunner;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+
+/** Puts the example cases into a new data folder, once: who deletes them doesn't get them again. */
+@Component
+final class Examples implements ApplicationRunner {
+    private static final String GIVEN = "examples-given";
+
+    private final CaseStore store;
+    private final JdbcClient sql;
+
+    Examples(CaseStore store, JdbcClient sql) {
+        this.store = store;
+        this.sql = sql;
+    }
+
+    @Override
+    public void run(ApplicationArguments args) {
+        int isNew = sql.sql("insert or ignore into setting (name, value) values (?, '1')")
+                .param(GIVEN)
+                .update();
+        if (isNew == 1) {
+            add("One machine (example)", "one-machine.yaml");
+            add("Quillbrook Grounds (example)", "quillbrook.yaml");
+        }
+    }
+
+    private void add(String name, String file) {
+        store.create(name, text(file), "Came with Footing; all of it is invented");
+    }
+
+    private static String text(String file) {
+        try (InputStream in = Examples.class.getResourceAsStream("examples/" + file)) {
+            if (in == null) {
+                throw new IllegalStateException("example missing: " + file);
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,136 @@
+package footing.web.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import footing.web.serve.Server;
+import footing.web.serve.ServerOptions;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A test in a real browser: a server of its own with the two example cases, for each class one, and a fresh page for
+ * each test. A message of the console, a violation of the content policy or a request to another host fails the test.
+ */
+public abstract class InBrowser {
+    @TempDir
+    private static @Nullable Path folder;
+
+    private static @Nullable Server server;
+
+    private final List<String> trouble = new ArrayList<>();
+    private @Nullable BrowserContext context;
+    private @Nullable Page page;
+
+    @BeforeAll
+    static void startServer() throws IOException {
+        Path data = Objects.requireNonNull(folder);
+        server = Server.start(new ServerOptions(0, ServerOptions.THIS_MACHINE, data));
+    }
+
+    @AfterAll
+    static void stopServer() {
+        if (server != null) {
+            server.close();
+        }
+    }
+
+    @BeforeEach
+    void openDesktop() {
+        look(1280, false);
+    }
+
+    @AfterEach
+    void closeAndComplain() {
+        if (context != null) {
+            context.close();
+        }
+        assertThat(trouble).isEmpty();
+    }
+
+    /** Begins anew with a window of a width, light or dark. */
+    protected Page look(int width, boolean dark) {
+        if (context != null) {
+            context.close();
+        }
+        BrowserContext fresh = Chromium.get()
+                .newContext(new Browser.NewContextOptions()
+                        .setViewportSize(width, width < 600 ? 740 : 900)
+                        .setLocale("en-US")
+                        .setColorScheme(dark ? ColorScheme.DARK : ColorScheme.LIGHT));
+        fresh.onConsoleMessage(m -> {
+            if (m.type().equals("error") || m.type().equals("warning")) {
+                trouble.add(m.text());
+            }
+        });
+        fresh.onRequest(r -> {
+            if (!r.url().startsWith(url(""))
+                    && !r.url().startsWith("data:")
+                    && !r.url().startsWith("blob:")) {
+                trouble.add("asked another host: " + r.url());
+            }
+        });
+        Page blank = fresh.newPage();
+        blank.onPageError(trouble::add);
+        blank.setDefaultTimeout(15_000);
+        context = fresh;
+        page = blank;
+        return blank;
+    }
+
+    /** For tests that cause an error on purpose, such as a form that is refused with 422: forgets its message. */
+    protected void expectTrouble(String containing) {
+        trouble.removeIf(t -> t.contains(containing));
+    }
+
+    protected Page page() {
+        Page open = page;
+        if (open == null) {
+            throw new IllegalStateException("no page is open");
+        }
+        return open;
+    }
+
+    /** The address of a path that begins with a slash. */
+    protected static String url(String path) {
+        Server running = server;
+        if (running == null) {
+            throw new IllegalStateException("no server runs");
+        }
+        return running.url().replaceAll("/$", "") + path;
+    }
+
+    /** Opens a path of the server. */
+    protected Page open(String path) {
+        page().navigate(url(path));
+        return page();
+    }
+
+    /** Fails if axe-core finds a violation of WCAG 2.2 AA or its best practices, or the page is wider than its window. */
+    protected void assertAccessible() {
+        var found = new AxeBuilder(page()).analyze();
+        assertThat(found.getViolations())
+                .as("axe-core at " + page().url())
+                .extracting(v -> v.getId() + ": " + v.getHelp() + " at "
+                        + v.getNodes().stream()
+                                .map(n -> String.valueOf(n.getTarget()))
+                                .toList())
+                .isEmpty();
+        assertThat(page().evaluate("document.documentElement.scrollWidth <= innerWidth"))
+                .as("fits its window: " + page().url())
+                .isEqualTo(true);
+    }
+}
