@@ -14,7 +14,8 @@ import java.util.List;
  * <p>What is lost and made up follows from the money exactly: lost crew-hours = lost work / (billing · (1 − variable
  * cost)), made up = displaced − lost, and the hours one person works after the day are what paid time is left.
  */
-public record FlatByTheClock(FixOutcome fix, double waiting, double pushedBack, double madeUp, double lost, double after) {
+public record FlatByTheClock(
+        FixOutcome fix, double waiting, double pushedBack, double madeUp, double lost, double after) {
     private static final int MINUTES = 60;
 
     public static FlatByTheClock of(ResolvedCrew crew, FixOutcome fix) {

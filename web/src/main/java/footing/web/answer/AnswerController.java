@@ -44,8 +44,7 @@ class AnswerController {
     ModelAndView machine(@PathVariable String id, @PathVariable String machine) {
         StoredCase kept = store.get(id);
         Optional<Case> stated = CaseModel.read(kept).found();
-        if (stated.isPresent()
-                && stated.get().machines().stream().noneMatch(m -> m.id().equals(machine))) {
+        if (stated.isPresent() && stated.get().machines().stream().noneMatch(m -> m.id().equals(machine))) {
             throw new ResponseStatusException(HttpStatus.NOT_FOUND);
         }
         return page(kept, machine);
@@ -92,19 +91,25 @@ class AnswerController {
         return region(store.get(id), machine, "");
     }
 
+    @PostMapping("/answer/resume")
+    ModelAndView resume(@PathVariable String id, @RequestParam(defaultValue = "") String machine) {
+        answers.resume(id);
+        return region(store.get(id), machine, "");
+    }
+
     @PostMapping("/answer/undo")
     ModelAndView undo(
             @PathVariable String id, @RequestParam(defaultValue = "") String machine, @RequestParam long version) {
-        return step(id, machine, () -> store.undo(id, version));
+        return step(machine, () -> store.undo(id, version));
     }
 
     @PostMapping("/answer/redo")
     ModelAndView redo(
             @PathVariable String id, @RequestParam(defaultValue = "") String machine, @RequestParam long version) {
-        return step(id, machine, () -> store.redo(id, version));
+        return step(machine, () -> store.redo(id, version));
     }
 
-    private ModelAndView step(String id, String machine, java.util.function.Supplier<StoredCase> step) {
+    private ModelAndView step(String machine, java.util.function.Supplier<StoredCase> step) {
         try {
             return region(step.get(), machine, "");
         } catch (Overtaken e) {

@@ -84,6 +84,16 @@ public final class Answers implements AutoCloseable {
         }
     }
 
+    /** Goes on with what was stopped. */
+    public void resume(String id) {
+        synchronized (inForce) {
+            Refinement current = inForce.get(id);
+            if (current != null && !current.isWorking()) {
+                begin(current, null);
+            }
+        }
+    }
+
     private Refinement refinement(Case stated) {
         synchronized (kept) {
             return kept.computeIfAbsent(stated, Refinement::new);
@@ -110,8 +120,7 @@ public final class Answers implements AutoCloseable {
     }
 
     private static Options options(OptionalInt futures, boolean quick, @Nullable String machine) {
-        return new Options(
-                futures, Options.USUAL_SEED, Options.USUAL_THRESHOLD, quick, Optional.ofNullable(machine));
+        return new Options(futures, Options.USUAL_SEED, Options.USUAL_THRESHOLD, quick, Optional.ofNullable(machine));
     }
 
     /** Makes this the state of the case that is worked on, unless somebody stopped just that. */

@@ -19,7 +19,8 @@ final class BoxNames {
     /** How the outer two are to be read. */
     static String hint(Key key) {
         return switch (key) {
-            case FLATS_PER_SEASON, FLATS_PER_1000H -> "one year in ten is better than the first, one worse than the last";
+            case FLATS_PER_SEASON, FLATS_PER_1000H ->
+                "one year in ten is better than the first, one worse than the last";
             case DELAY, LIFE -> "one in ten is below the first, one above the last";
             default -> "one chance in ten that it is below the first, one that it is above the last";
         };

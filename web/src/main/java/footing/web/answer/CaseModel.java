@@ -10,10 +10,14 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import org.springframework.web.util.UriComponentsBuilder;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Puts together what the templates of an answer need. */
 @Component
 class CaseModel {
+    private static final JsonMapper JSON = JsonMapper.builder().build();
+
     private final Answers answers;
 
     CaseModel(Answers answers) {
@@ -56,6 +60,26 @@ class CaseModel {
         model.put("fleet", machine == null ? FleetView.of(answer) : null);
         model.put("one", machine == null ? null : MachineView.of(answer));
         model.put("notice", "");
+        model.put("vals", JSON.writeValueAsString(vals(kept, machine)));
+        model.put("poll", poll(kept, machine, told.stage()));
         return model;
+    }
+
+    /** What every request from the page says of itself. */
+    private static Map<String, String> vals(StoredCase kept, @Nullable String machine) {
+        Map<String, String> vals = new LinkedHashMap<>();
+        vals.put("machine", machine == null ? "" : machine);
+        vals.put("version", Long.toString(kept.version()));
+        return vals;
+    }
+
+    private static String poll(StoredCase kept, @Nullable String machine, int stage) {
+        return UriComponentsBuilder.fromPath("/cases/{id}/answer")
+                .queryParam("machine", "{machine}")
+                .queryParam("version", kept.version())
+                .queryParam("stage", stage)
+                .encode()
+                .buildAndExpand(kept.id(), machine == null ? "" : machine)
+                .toUriString();
     }
 }

@@ -52,10 +52,14 @@ class ExplainController {
             return new ModelAndView(
                     "answer/explain :: tree",
                     Map.of(
-                            "root", TreeView.of(tree, stated.heading().currency()),
-                            "of", of,
-                            "wheels", wheels,
-                            "futures", footing.io.words.Figures.money(told.answer().futures())));
+                            "root",
+                            TreeView.of(tree, stated.heading().currency()),
+                            "of",
+                            of,
+                            "wheels",
+                            wheels,
+                            "futures",
+                            footing.io.words.Figures.money(told.answer().futures())));
         } catch (IllegalArgumentException e) {
             throw new ResponseStatusException(HttpStatus.NOT_FOUND, "no such figure", e);
         }

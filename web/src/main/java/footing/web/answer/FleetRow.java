@@ -30,8 +30,7 @@ record FleetRow(
     /** How an entry is named in a request. */
     record Entry(String wheels, String when) {
         static Entry of(EntryAnswer e) {
-            return new Entry(
-                    e.entry().id(), e.entry().when().name().toLowerCase(java.util.Locale.ROOT));
+            return new Entry(e.entry().id(), e.entry().when().name().toLowerCase(java.util.Locale.ROOT));
         }
     }
 
@@ -40,8 +39,7 @@ record FleetRow(
         boolean kept = a.verb() == Verb.KEEP || a.verb() == Verb.ORDER_AS_IT_COMES;
         String kind = a.machine().machine().kind() + (a.machine().machine().isNew() ? ", new" : "");
         if (about == null) {
-            return new FleetRow(
-                    a.id(), kind, a.row(), "flat kept", null, "", "", "", Reason.of(answer, a), null);
+            return new FleetRow(a.id(), kind, a.row(), "flat kept", null, "", "", "", Reason.of(answer, a), null);
         }
         return new FleetRow(
                 a.id(),

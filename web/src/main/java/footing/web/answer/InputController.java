@@ -46,7 +46,12 @@ class InputController {
     private record Sent(String id, String path, String machine, Map<String, String> boxes, boolean turns) {
         static Sent of(String id, Map<String, String> form) {
             Map<String, String> boxes = new LinkedHashMap<>();
-            BOXES.stream().filter(form::containsKey).forEach(b -> boxes.put(b, form.get(b).strip()));
+            for (String box : BOXES) {
+                String value = form.get(box);
+                if (value != null) {
+                    boxes.put(box, value.strip());
+                }
+            }
             return new Sent(
                     id,
                     form.getOrDefault("path", ""),
@@ -95,8 +100,7 @@ class InputController {
             return gone(response);
         }
         Case before = found.get();
-        Editing.Outcome outcome =
-                editing.change(sent.id(), edit, now -> Inputs.changed(before, now, sent.path()));
+        Editing.Outcome outcome = editing.change(sent.id(), edit, now -> Inputs.changed(before, now, sent.path()));
         return outcome instanceof Editing.Outcome.Refused refused
                 ? refused(sent, before, refused)
                 : saved((Editing.Outcome.Saved) outcome, sent.machine(), response);
@@ -124,7 +128,9 @@ class InputController {
             return gone(response);
         }
         Editing.Outcome outcome = editing.change(
-                id, sharpening.get()::edit, now -> Lists.capital(sharpening.get().what()));
+                id,
+                sharpening.get()::edit,
+                now -> Lists.capital(sharpening.get().what()));
         if (outcome instanceof Editing.Outcome.Saved saved) {
             return saved(saved, machine, response);
         }
@@ -133,10 +139,7 @@ class InputController {
         model.put(
                 "sharpen",
                 SharpenView.of(found.get(), CaseModel.machine(found.get(), machine))
-                        .refused(
-                                which,
-                                sharpening.get().typed(),
-                                ((Editing.Outcome.Refused) outcome).faults()));
+                        .refused(which, sharpening.get().typed(), ((Editing.Outcome.Refused) outcome).faults()));
         return new ModelAndView("answer/parts :: sharpen", model, HttpStatus.UNPROCESSABLE_CONTENT);
     }
 

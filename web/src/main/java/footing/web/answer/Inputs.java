@@ -12,7 +12,9 @@ final class Inputs {
     private Inputs() {}
 
     static Optional<InForce> find(Case stated, String path) {
-        return Origins.inForce(stated, stated.machines().stream().map(Case.Machine::id).toList()).stream()
+        return Origins.inForce(
+                        stated, stated.machines().stream().map(Case.Machine::id).toList())
+                .stream()
                 .filter(n -> n.input().path().equals(path))
                 .findFirst();
     }

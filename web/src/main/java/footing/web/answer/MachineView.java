@@ -41,7 +41,14 @@ record MachineView(
         List<String> loan,
         Map<String, FigureView> figures) {
     /** A line of the table of all choices. */
-    record Choice(String name, boolean carried, boolean best, String start, String cost, String saves, String pays,
+    record Choice(
+            String name,
+            boolean carried,
+            boolean best,
+            String start,
+            String cost,
+            String saves,
+            String pays,
             FleetRow.Entry entry) {}
 
     /** A step of the ladder. */
@@ -132,7 +139,8 @@ record MachineView(
                         figures.howSure(),
                         figures.whatMovesIt(),
                         figures.byYear())
-                .forEach(f -> f.map(FigureView::of).ifPresent(v -> views.put(v.figure().id(), v)));
+                .forEach(f -> f.map(FigureView::of)
+                        .ifPresent(v -> views.put(v.figure().id(), v)));
         return views;
     }
 }

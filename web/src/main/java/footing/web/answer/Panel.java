@@ -42,8 +42,7 @@ final class Panel {
         Panel panel = new Panel(answer);
         List<PanelView.Group> groups = new ArrayList<>();
         groups.add(panel.group("works", "How the crew works", panel::isHowItWorks));
-        groups.add(panel.group(
-                "charges", "What they charge", n -> place(n) == Place.CREW && !WORKS.contains(key(n))));
+        groups.add(panel.group("charges", "What they charge", n -> place(n) == Place.CREW && !WORKS.contains(key(n))));
         groups.add(panel.group("flats", "How often they get flats", n -> FLATS.contains(key(n))));
         groups.add(panel.group("fixes", "What they do about one", n -> place(n) == Place.FIX));
         groups.add(panel.group(

@@ -33,13 +33,13 @@ record SharpenView(
         Map<String, String> values = new java.util.LinkedHashMap<>();
         if (tax != null) {
             tax.numbers().get(Key.TAX_RATE).ifPresent(r -> values.put("tax.rate", share(r.likely())));
-            values.put("tax.schedule", tax.schedule().stream().map(SharpenView::share).collect(Collectors.joining(", ")));
+            values.put(
+                    "tax.schedule",
+                    tax.schedule().stream().map(SharpenView::share).collect(Collectors.joining(", ")));
         }
         if (loan != null) {
             loan.numbers().get(Key.LOAN_RATE).ifPresent(r -> values.put("loan.rate", share(r.likely())));
-            loan.numbers()
-                    .get(Key.LOAN_MONTHS)
-                    .ifPresent(r -> values.put("loan.months", Written.number(r.likely())));
+            loan.numbers().get(Key.LOAN_MONTHS).ifPresent(r -> values.put("loan.months", Written.number(r.likely())));
             loan.numbers().get(Key.LOAN_DOWN).ifPresent(r -> values.put("loan.down", share(r.likely())));
             values.put("loan.for", loan.newOnly() ? "new" : "all");
         }

@@ -86,7 +86,8 @@ record Sharpening(Map<String, String> typed, String what, Function<String, Edite
         double rest = 1 - share(typed.getOrDefault("share", ""));
         Map<String, String> values = new LinkedHashMap<>();
         for (int i = 0; i < fixes.size(); i++) {
-            double before = fixes.get(i).numbers().get(Key.FIX_SHARE).orElseThrow().likely();
+            double before =
+                    fixes.get(i).numbers().get(Key.FIX_SHARE).orElseThrow().likely();
             values.put(at + i + "].share", Written.number(100 * before * rest) + " %");
         }
         String cost = typed.getOrDefault("cost", "");
@@ -94,8 +95,8 @@ record Sharpening(Map<String, String> typed, String what, Function<String, Edite
                 at + fixes.size() + "]",
                 "{name: " + SharpenView.SPARE_FIX + ", share: " + typed.getOrDefault("share", "") + ", delay: "
                         + typed.getOrDefault("delay", "") + (cost.isEmpty() ? "" : ", cost: " + cost) + "}");
-        return Optional.of(new Sharpening(
-                typed, "a spare on the trailer of crew " + crew, text -> CaseEdit.set(text, values)));
+        return Optional.of(
+                new Sharpening(typed, "a spare on the trailer of crew " + crew, text -> CaseEdit.set(text, values)));
     }
 
     /** A share as typed; 0 where it is none, which the reader of the case then refuses in its own words. */

@@ -65,7 +65,7 @@ record TopView(
         Collection<InForce> numbers = Origins.inForce(
                 answer.of(), answer.machines().stream().map(MachineAnswer::id).toList());
         long yours = numbers.stream().filter(n -> n.origin() == Origin.STATED).count();
-        return Figures.money(yours) + " of " + Figures.money(numbers.size()) + " numbers are yours";
+        return Figures.money((double) yours) + " of " + Figures.money(numbers.size()) + " numbers are yours";
     }
 
     private static Guess guess(Answer answer, TurningGuess g) {
