@@ -82,14 +82,16 @@
     };
   }
 
+  // Upright lines are told of above the plot; a category axis that runs down has its start there.
   function marks(figure, vertical) {
+    const end = vertical && figure.places.unit === 'NAME' ? 'start' : 'end';
     return {
       silent: true, symbol: 'none', animation: false,
       data: figure.marks.map((m, i) => ({
         [vertical ? 'xAxis' : 'yAxis']: m.value,
         lineStyle: { color: ink('--ink'), width: m.value === 0 ? 1.2 : 1, type: m.value === 0 ? 'solid' : [3, 3] },
         label: {
-          show: m.label !== '', formatter: m.label, color: ink('--ink'), fontSize: 12, position: 'end',
+          show: m.label !== '', formatter: m.label, color: ink('--ink'), fontSize: 12, position: end,
           distance: [0, 4 + 14 * (i % 2)]
         }
       }))

@@ -12,7 +12,7 @@ import java.util.List;
  */
 final class Spreading {
     private static final double TAIL = 0.005;
-    private static final int ABOUT_STEPS = 28;
+    private static final int MOST_STEPS = 48;
 
     private final double[] savings;
     private final double step;
@@ -22,7 +22,7 @@ final class Spreading {
     private Spreading(double[] savings) {
         this.savings = savings;
         double[] ends = new Sample(savings).percentiles(TAIL, 1 - TAIL);
-        step = niceStep((ends[1] - ends[0]) / ABOUT_STEPS);
+        step = niceStep((ends[1] - ends[0]) / MOST_STEPS);
         first = (int) Math.floor(ends[0] / step);
         counts = new int[(int) Math.floor(ends[1] / step) - first + 1];
         for (double s : savings) {

@@ -76,18 +76,24 @@ record FieldView(
     }
 
     private static List<Box> one(Spread value, Dimension dimension) {
-        return List.of(new Box("value", "", Written.value(dimension, value.likely())));
+        return List.of(new Box("value", "", written(dimension, value.likely())));
+    }
+
+    /** As a case file would have it; times in whole hours, halves and quarters, else in minutes. */
+    private static String written(Dimension dimension, double x) {
+        boolean minutes = dimension == Dimension.TIME && x > 1 && 4 * x != Math.rint(4 * x);
+        return minutes ? Written.number(60 * x) + " min" : Written.value(dimension, x);
     }
 
     /** A single value stands in the middle, with nothing on either side. */
     private static List<Box> three(Spread value, Key key) {
         List<String> labels = BoxNames.of(key);
         Dimension d = key.dimension();
-        String low = value instanceof Metalog m ? Written.value(d, m.low()) : "";
-        String high = value instanceof Metalog m ? Written.value(d, m.high()) : "";
+        String low = value instanceof Metalog m ? written(d, m.low()) : "";
+        String high = value instanceof Metalog m ? written(d, m.high()) : "";
         return List.of(
                 new Box(NAMES.get(0), labels.get(0), low),
-                new Box(NAMES.get(1), labels.get(1), Written.value(d, value.likely())),
+                new Box(NAMES.get(1), labels.get(1), written(d, value.likely())),
                 new Box(NAMES.get(2), labels.get(2), high));
     }
 

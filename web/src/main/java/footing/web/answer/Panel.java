@@ -41,14 +41,11 @@ final class Panel {
     static PanelView of(Answer answer) {
         Panel panel = new Panel(answer);
         List<PanelView.Group> groups = new ArrayList<>();
-        groups.add(panel.group("works", "How the crew works", panel::isHowItWorks));
+        groups.add(panel.group("works", "How the crew works", n -> WORKS.contains(key(n))));
         groups.add(panel.group("charges", "What they charge", n -> place(n) == Place.CREW && !WORKS.contains(key(n))));
         groups.add(panel.group("flats", "How often they get flats", n -> FLATS.contains(key(n))));
         groups.add(panel.group("fixes", "What they do about one", n -> place(n) == Place.FIX));
-        groups.add(panel.group(
-                "machine",
-                "The machine",
-                n -> place(n) == Place.MACHINE && !FLATS.contains(key(n)) && key(n) != Key.CREW_OUTPUT));
+        groups.add(panel.group("machine", "The machine", n -> place(n) == Place.MACHINE && !FLATS.contains(key(n))));
         groups.add(panel.group("wheels", "The wheels", n -> place(n) == Place.ASSEMBLY));
         groups.add(panel.group("money", "Money", n -> place(n) == Place.MONEY));
         return new PanelView(
@@ -61,10 +58,6 @@ final class Panel {
 
     private static Place place(InForce n) {
         return key(n).place();
-    }
-
-    private boolean isHowItWorks(InForce n) {
-        return WORKS.contains(key(n)) || key(n) == Key.CREW_OUTPUT;
     }
 
     private PanelView.Group group(String id, String title, Predicate<InForce> belongs) {
