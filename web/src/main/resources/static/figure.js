@@ -52,7 +52,7 @@
 
   function decal(t) {
     const pattern = PATTERNS[t];
-    return pattern ? Object.assign({ color: ink('--pattern') }, pattern) : { symbol: 'none' };
+    return pattern ? Object.assign({ color: ink('--pattern') }, pattern) : 'none';
   }
 
   function common(figure) {
@@ -65,7 +65,7 @@
         textStyle: { color: ink('--ink'), fontSize: 13 }, extraCssText: 'box-shadow: none'
       },
       legend: {
-        top: 0, left: 0, itemWidth: 30, itemHeight: 11, itemGap: 14, padding: 0, selectedMode: false,
+        top: 3, left: 0, itemWidth: 30, itemHeight: 11, itemGap: 14, padding: 0, selectedMode: false,
         textStyle: { color: ink('--ink'), fontSize: 13 },
         data: figure.series.filter(s => s.points.length).map(s => ({ name: s.name }))
       }
@@ -102,7 +102,8 @@
     const option = common(figure);
     const narrow = width < 560;
     const strong = s => s.tone === 'CARRIED' || s.tone === 'CHOICE';
-    option.grid = { left: 8, right: narrow ? 10 : 24, top: 22 * legendRows(figure, width) + 20, bottom: 44, containLabel: true };
+    option.legend.itemStyle = { opacity: 0 };
+    option.grid = { left: 8, right: narrow ? 14 : 24, top: 22 * legendRows(figure, width) + 20, bottom: 44, containLabel: true };
     option.xAxis = Object.assign(valueAxis(figure.places, narrow), {
       min: figure.series[0].points[0].at, max: figure.series[0].points[figure.series[0].points.length - 1].at,
       splitLine: { show: false }, axisLine: { show: true, lineStyle: { color: ink('--edge') } }
@@ -136,27 +137,35 @@
     return rows;
   }
 
-  function rowAxis(figure, width) {
+  // Names stand above their bars, at the very left.
+  function rowAxis(figure, width, side) {
     return {
       type: 'category', inverse: true, data: figure.places.names, axisLine: { show: false },
       axisTick: { show: false }, splitLine: { show: false },
       axisLabel: {
-        inside: true, margin: 0, color: ink('--ink'), fontSize: 13, lineHeight: 16, align: 'left', verticalAlign: 'bottom',
-        padding: [0, 0, BAR + 4, 0], width: width - 16, overflow: 'truncate', interval: 0
+        inside: true, margin: -side, color: ink('--ink'), fontSize: 13, lineHeight: 16, align: 'left', verticalAlign: 'bottom',
+        padding: [0, 0, BAR + 2, 0], formatter: name => '{name|' + name.replace(/[{}|]/g, ' ') + '}',
+        rich: { name: { backgroundColor: ink('--paper'), padding: [2, 6, 2, 0], fontSize: 13, lineHeight: 16 } }, width: width - 16, overflow: 'truncate', interval: 0
       }, z: 5
     };
+  }
+
+  // Above the rows: for the labels of marks, on one line or two.
+  function room(figure) {
+    return 8 + 18 * figure.marks.filter(m => m.label !== '').length;
   }
 
   function stacked(figure, width) {
     const option = common(figure);
     const rows = figure.places.names.length;
-    const top = (figure.series.length > 1 ? 22 * legendRows(figure, width) : 0) + 18;
+    const top = (figure.series.length > 1 ? 22 * legendRows(figure, width) : 0) + room(figure);
+    const side = width < 560 ? 18 : 30;
     if (figure.series.length === 1) {
       option.legend.show = false;
     }
-    option.grid = { left: 4, right: 12, top, bottom: 44 };
+    option.grid = { left: side, right: side, top, bottom: 44 };
     option.xAxis = valueAxis(figure.values, width < 560);
-    option.yAxis = rowAxis(figure, width);
+    option.yAxis = rowAxis(figure, width, side);
     option.tooltip.formatter = i => tip([figure.places.names[i.value[1]], i.seriesName + ': ' + write(figure.values, i.value[0])]);
     option.series = figure.series.map((s, k) => ({
       type: 'bar', name: s.name, stack: 'all', barWidth: BAR,
@@ -199,7 +208,7 @@
 
   function steps(s) {
     return {
-      type: 'custom', name: s.name, itemStyle: { color: tone(s.tone) }, encode: { x: [0, 1], y: 2 },
+      type: 'custom', name: s.name, itemStyle: { color: tone(s.tone), decal: 'none' }, encode: { x: [0, 1], y: 2 },
       data: s.points.map(p => [p.span.from, p.span.to, p.value]),
       renderItem: (params, api) => {
         const a = api.coord([api.value(0), api.value(2)]);
@@ -214,12 +223,11 @@
     const option = common(figure);
     const rows = figure.places.names.length;
     option.legend.show = false;
-    const top = 42;
-    const side = inside ? 12 : Math.min(86, width / 5);
-    option.grid = { left: inside ? 4 : side, right: side, top, bottom: 44 };
+    const top = room(figure);
+    const side = inside ? 18 : Math.min(86, width / 5);
+    option.grid = { left: side, right: side, top, bottom: 44 };
     option.xAxis = Object.assign(valueAxis(figure.values, width < 560), inside ? { min: 0 } : { scale: true });
-    option.yAxis = rowAxis(figure, width);
-    option.yAxis.axisLabel.padding = [0, 0, BAR + 4, inside ? 0 : 4 - side];
+    option.yAxis = rowAxis(figure, width, side);
     option.tooltip.formatter = i => tip([figure.places.names[i.value[0]], i.seriesName,
       write(figure.values, i.value[1]) + (i.data.fromNote ? ' at ' + i.data.fromNote : '') + ' to '
         + write(figure.values, i.value[2]) + (i.data.toNote ? ' at ' + i.data.toNote : '')]);

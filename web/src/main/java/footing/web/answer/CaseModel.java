@@ -61,7 +61,7 @@ class CaseModel {
         model.put("one", machine == null ? null : MachineView.of(answer));
         model.put("notice", "");
         model.put("vals", JSON.writeValueAsString(vals(kept, machine)));
-        model.put("poll", poll(kept, machine, told.stage()));
+        model.put("poll", poll(kept, told.stage()));
         return model;
     }
 
@@ -73,13 +73,11 @@ class CaseModel {
         return vals;
     }
 
-    private static String poll(StoredCase kept, @Nullable String machine, int stage) {
+    private static String poll(StoredCase kept, int stage) {
         return UriComponentsBuilder.fromPath("/cases/{id}/answer")
-                .queryParam("machine", "{machine}")
-                .queryParam("version", kept.version())
                 .queryParam("stage", stage)
                 .encode()
-                .buildAndExpand(kept.id(), machine == null ? "" : machine)
+                .buildAndExpand(kept.id())
                 .toUriString();
     }
 }
