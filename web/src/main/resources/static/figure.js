@@ -52,14 +52,14 @@
 
   function decal(t) {
     const pattern = PATTERNS[t];
-    return pattern ? Object.assign({ color: ink('--pattern') }, pattern) : 'none';
+    return pattern ? Object.assign({ color: ink('--pattern') }, pattern) : { symbol: 'none' };
   }
 
   function common(figure) {
     return {
       animation: false,
       textStyle: { fontFamily: ink('--sans'), color: ink('--ink') },
-      aria: { enabled: true, label: { enabled: false }, decal: { show: true } },
+      aria: { enabled: false },
       tooltip: {
         trigger: 'item', confine: true, backgroundColor: ink('--paper'), borderColor: ink('--edge'),
         textStyle: { color: ink('--ink'), fontSize: 13 }, extraCssText: 'box-shadow: none'
@@ -103,7 +103,7 @@
     const narrow = width < 560;
     const strong = s => s.tone === 'CARRIED' || s.tone === 'CHOICE';
     option.legend.itemStyle = { opacity: 0 };
-    option.grid = { left: 8, right: narrow ? 14 : 24, top: 22 * legendRows(figure, width) + 20, bottom: 44, containLabel: true };
+    option.grid = { left: 8, right: narrow ? 14 : 24, top: 26 * legendRows(figure, width) + 20, bottom: 44, containLabel: true };
     option.xAxis = Object.assign(valueAxis(figure.places, narrow), {
       min: figure.series[0].points[0].at, max: figure.series[0].points[figure.series[0].points.length - 1].at,
       splitLine: { show: false }, axisLine: { show: true, lineStyle: { color: ink('--edge') } }
@@ -119,7 +119,7 @@
       itemStyle: { color: tone(s.tone) },
       data: s.points.map(p => [p.at, p.value])
     }));
-    return { option, height: (narrow ? 280 : 330) + 22 * legendRows(figure, width) };
+    return { option, height: (narrow ? 280 : 330) + 26 * legendRows(figure, width) };
   }
 
   // How many lines a legend takes; names are about 7 pixels a letter.
@@ -158,7 +158,7 @@
   function stacked(figure, width) {
     const option = common(figure);
     const rows = figure.places.names.length;
-    const top = (figure.series.length > 1 ? 22 * legendRows(figure, width) : 0) + room(figure);
+    const top = (figure.series.length > 1 ? 26 * legendRows(figure, width) : 0) + room(figure);
     const side = width < 560 ? 18 : 30;
     if (figure.series.length === 1) {
       option.legend.show = false;
@@ -182,7 +182,7 @@
   function bars(figure, width) {
     const option = common(figure);
     const narrow = width < 560;
-    const top = 22 * legendRows(figure, width) + 34;
+    const top = 26 * legendRows(figure, width) + 34;
     option.grid = { left: 8, right: 16, top, bottom: 44, containLabel: true };
     option.yAxis = Object.assign(valueAxis(figure.values, narrow), { name: '' });
     const named = figure.places.unit === 'NAME';
@@ -208,7 +208,7 @@
 
   function steps(s) {
     return {
-      type: 'custom', name: s.name, itemStyle: { color: tone(s.tone), decal: 'none' }, encode: { x: [0, 1], y: 2 },
+      type: 'custom', name: s.name, itemStyle: { color: tone(s.tone) }, encode: { x: [0, 1], y: 2 },
       data: s.points.map(p => [p.span.from, p.span.to, p.value]),
       renderItem: (params, api) => {
         const a = api.coord([api.value(0), api.value(2)]);
