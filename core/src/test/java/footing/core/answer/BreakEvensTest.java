@@ -25,7 +25,9 @@ class BreakEvensTest {
     private static EntryAnswer broken(Case c, int entry) {
         ResolvedMachine machine = Resolver.resolve(c).get(0);
         MachineFutures run = new MachineFutures(machine, 1).runAll(FUTURES);
-        return new BreakEvens(run, 1).of(new Entries(run, 0.8).answer().entries()).get(entry);
+        return new BreakEvens(run, 1)
+                .of(new Entries(run, 0.8).answer().entries())
+                .get(entry);
     }
 
     private static Case deciding(Case c) {
