@@ -59,4 +59,11 @@ public record Difference(
     public boolean isNothing() {
         return inputs.isEmpty() && others.isEmpty();
     }
+
+    /** True if every part is an average over all orders; false if a machine had too many changes for that. */
+    public boolean overAllOrders() {
+        return machines.stream()
+                .map(MachineDifference::recommended)
+                .allMatch(s -> s == null || s.parts().size() <= Sharing.MOST_EXACT);
+    }
 }
