@@ -2,6 +2,7 @@ package footing.web.api;
 
 import footing.io.form.Problem;
 import java.net.URI;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.springframework.http.HttpHeaders;
@@ -29,8 +30,15 @@ final class ApiFault {
     }
 
     private static Map<String, Object> told(Problem p) {
-        return Map.of(
-                "line", p.line(), "path", p.path(), "read", p.read(), "message", p.message(), "advice", p.advice());
+        Map<String, Object> told = new LinkedHashMap<>();
+        if (!p.file().equals(Asked.QUERY)) {
+            told.put("line", p.line());
+        }
+        told.put("path", p.path());
+        told.put("read", p.read());
+        told.put("message", p.message());
+        told.put("advice", p.advice());
+        return told;
     }
 
     static ResponseEntity<Object> tooMuch(HttpStatus status, String detail) {
