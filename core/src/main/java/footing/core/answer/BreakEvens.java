@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * ring of the search are not told apart.
  */
 final class BreakEvens {
-    private static final double[] RINGS = {0, 0.1, 0.2, 0.35, 0.55, 0.8, 1, 1.5, 2.2, 3.2, 4.6, 6.5, 9};
+    private static final double[] RINGS = {0, 0.25, 0.6, 1, 2, 4, 9};
     private static final double ACCURACY = 2.5e-4;
     private static final double MOST = 10;
     private static final int EVALUATIONS = 60;

@@ -117,17 +117,19 @@ final class InformationValue {
     }
 
     /**
-     * The mean over cases of what the best choice would gain if the scores were known, against choosing blind.
+     * The mean over cases of what the best choice would gain if the scores were known, against choosing blind; 0 where
+     * there are too few cases for a regression.
      *
      * @param scores of what would be known
      * @param gains of each other choice over the best blind one, by case
      */
     static double worth(List<double[]> scores, List<double[]> gains) {
-        if (gains.isEmpty()) {
+        int cases = scores.get(0).length;
+        if (gains.isEmpty() || cases <= columns(scores.size()) + 1) {
             return 0;
         }
         LeastSquares regression = new LeastSquares(design(scores));
-        double[] best = new double[scores.get(0).length];
+        double[] best = new double[cases];
         for (double[] gain : gains) {
             LeastSquares.Fit fit = regression.fit(gain);
             if (fit.significance < SIGNIFICANT && turns(fit)) {
@@ -148,12 +150,17 @@ final class InformationValue {
         return false;
     }
 
+    /** Splines of so many unknowns and the products of their scores by pairs. */
+    private static int columns(int unknowns) {
+        return unknowns * (INNER_KNOTS + 1) + unknowns * (unknowns - 1) / 2;
+    }
+
     private static double[][] design(List<double[]> scores) {
         int n = scores.get(0).length;
         int k = scores.size();
         NaturalSpline spline = new NaturalSpline(knots(scores.get(0)));
         int size = spline.size();
-        double[][] rows = new double[n][k * size + k * (k - 1) / 2];
+        double[][] rows = new double[n][columns(k)];
         for (int i = 0; i < n; i++) {
             int at = 0;
             for (double[] score : scores) {

@@ -7,7 +7,12 @@ import java.util.stream.Collectors;
 public sealed interface Node {
     int MOST_SHOWN = 60;
 
-    int line();
+    /** Where it stands. */
+    Span span();
+
+    default int line() {
+        return span().line();
+    }
 
     /** The node in one line, as it could be written. */
     String text();
@@ -41,14 +46,18 @@ public sealed interface Node {
     }
 
     /** A single value; {@code plain} if it stands without quotes. */
-    record Scalar(int line, String text, boolean plain) implements Node {
+    record Scalar(Span span, String text, boolean plain) implements Node {
+        public Scalar(int line, String text, boolean plain) {
+            this(Span.onLine(line), text, plain);
+        }
+
         /** True for what YAML takes for nothing at all. */
         public boolean isNothing() {
             return plain && (text.isEmpty() || text.equals("~") || text.equalsIgnoreCase("null"));
         }
     }
 
-    record Sequence(int line, List<Node> items) implements Node {
+    record Sequence(Span span, List<Node> items) implements Node {
         public Sequence {
             items = List.copyOf(items);
         }
@@ -60,9 +69,13 @@ public sealed interface Node {
     }
 
     /** Keys in the order of the file, each once. */
-    record Mapping(int line, List<Entry> entries) implements Node {
+    record Mapping(Span span, List<Entry> entries) implements Node {
         public Mapping {
             entries = List.copyOf(entries);
+        }
+
+        public Mapping(int line, List<Entry> entries) {
+            this(Span.onLine(line), entries);
         }
 
         @Override
@@ -77,7 +90,7 @@ public sealed interface Node {
     record Entry(Scalar key, Node value) {}
 
     /** What was refused before anybody looked at its meaning; its problem is already reported. */
-    record Refused(int line) implements Node {
+    record Refused(Span span) implements Node {
         @Override
         public String text() {
             return "";

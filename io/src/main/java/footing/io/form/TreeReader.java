@@ -24,6 +24,8 @@ import org.snakeyaml.engine.v2.exceptions.Mark;
 final class TreeReader {
     static final int MOST_DEPTH = 30;
 
+    private static final Mark NOWHERE = new Mark("", 0, 0, 0, new int[0], 0);
+
     private final Problems problems;
     private final Deque<Open> open = new ArrayDeque<>();
     private @Nullable Node root;
@@ -34,7 +36,14 @@ final class TreeReader {
     }
 
     /** A list or mapping whose end hasn't come yet; a mapping's keys and values alternate. */
-    private record Open(int line, boolean mapping, List<Node> nodes) {}
+    private record Open(Span start, boolean mapping, boolean flow, List<Node> nodes) {
+        Span until(Span closing) {
+            int last = nodes.isEmpty()
+                    ? start.start()
+                    : nodes.get(nodes.size() - 1).span().end();
+            return new Span(start.line(), start.column(), start.start(), flow ? closing.end() : last);
+        }
+    }
 
     /** The tree; null if there is none, with its problem reported. */
     static @Nullable Node read(String text, Problems problems) {
@@ -68,13 +77,13 @@ final class TreeReader {
             case Alias -> {
                 String name = ((NodeEvent) event).getAnchor().map(a -> "*" + a).orElse("*");
                 problems.error(at(event), name, "aliases are not read", "write the values out");
-                put(new Node.Refused(line(event)));
+                put(new Node.Refused(span(event)));
             }
             case Scalar -> put(scalar((ScalarEvent) event));
             case SequenceStart, MappingStart -> {
                 return begin((CollectionStartEvent) event);
             }
-            case SequenceEnd, MappingEnd -> close();
+            case SequenceEnd, MappingEnd -> close(span(event));
             default -> {}
         }
         return true;
@@ -83,8 +92,8 @@ final class TreeReader {
     private Node scalar(ScalarEvent event) {
         refuseAnchor(event);
         return refuseTag(event, event.getTag())
-                ? new Node.Refused(line(event))
-                : new Node.Scalar(line(event), event.getValue(), event.isPlain());
+                ? new Node.Refused(span(event))
+                : new Node.Scalar(span(event), event.getValue(), event.isPlain());
     }
 
     private boolean begin(CollectionStartEvent event) {
@@ -95,7 +104,8 @@ final class TreeReader {
         }
         refuseAnchor(event);
         var unused = refuseTag(event, event.getTag());
-        open.push(new Open(line(event), event.getEventId() == Event.ID.MappingStart, new ArrayList<>()));
+        boolean mapping = event.getEventId() == Event.ID.MappingStart;
+        open.push(new Open(span(event), mapping, event.isFlow(), new ArrayList<>()));
         return true;
     }
 
@@ -109,12 +119,13 @@ final class TreeReader {
         return tag.isPresent();
     }
 
-    private void close() {
+    private void close(Span closing) {
         Open closed = open.pop();
-        put(closed.mapping() ? mapping(closed) : new Node.Sequence(closed.line(), closed.nodes()));
+        Span span = closed.until(closing);
+        put(closed.mapping() ? mapping(closed, span) : new Node.Sequence(span, closed.nodes()));
     }
 
-    private Node mapping(Open closed) {
+    private Node mapping(Open closed, Span span) {
         Map<String, Node.Entry> entries = new LinkedHashMap<>();
         for (int i = 0; i + 1 < closed.nodes().size(); i += 2) {
             Node key = closed.nodes().get(i);
@@ -135,7 +146,7 @@ final class TreeReader {
                         "keep one of the two");
             }
         }
-        return new Node.Mapping(closed.line(), List.copyOf(entries.values()));
+        return new Node.Mapping(span, List.copyOf(entries.values()));
     }
 
     private void put(Node node) {
@@ -157,15 +168,21 @@ final class TreeReader {
             Open part = i.next();
             int size = part.nodes().size();
             if (!part.mapping()) {
-                at = at.item(part.line(), size);
+                at = at.item(part.start().line(), size);
             } else if (size % 2 == 1 && part.nodes().get(size - 1) instanceof Node.Scalar key) {
-                at = at.key(part.line(), key.text());
+                at = at.key(part.start().line(), key.text());
             }
         }
         return at.path();
     }
 
     private static int line(Event event) {
-        return event.getStartMark().map(Mark::getLine).orElse(0) + 1;
+        return span(event).line();
+    }
+
+    private static Span span(Event event) {
+        Mark start = event.getStartMark().orElse(NOWHERE);
+        Mark end = event.getEndMark().orElse(start);
+        return new Span(start.getLine() + 1, start.getColumn(), start.getIndex(), end.getIndex());
     }
 }
