@@ -74,7 +74,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new ExplainCommand(terminal))
                 .addSubcommand(new SchemaCommand())
-                .addSubcommand(new ServeCommand())
+                .addSubcommand(new ServeCommand(terminal))
                 .setOut(out)
                 .setErr(err)
                 .setExecutionExceptionHandler(failures)
