@@ -15,8 +15,7 @@
     field.hidden = !look.asked;
     document.getElementById(`${id}-fault`).textContent = fault;
     field.querySelector('.guess').textContent = look.guess;
-    field.querySelector('.from').textContent = `(${look.from})`;
-    if (box.tagName === 'INPUT') box.placeholder = look.guess;
+    field.querySelector('.from').textContent = look.from;
     if (fault) box.setAttribute('aria-invalid', 'true');
     else box.removeAttribute('aria-invalid');
   };

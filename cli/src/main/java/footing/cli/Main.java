@@ -68,12 +68,14 @@ public final class Main implements Callable<Integer> {
     static CommandLine commandLine(Terminal terminal, PrintWriter out, PrintWriter err) {
         Failures failures = new Failures(terminal, System.getenv("FOOTING_DEBUG") != null);
         return new CommandLine(new Main())
+                .addSubcommand(new NewCommand(terminal))
                 .addSubcommand(new AssessCommand(terminal))
                 .addSubcommand(new DemoCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new ExplainCommand(terminal))
+                .addSubcommand(new CompareCommand(terminal))
                 .addSubcommand(new SchemaCommand())
-                .addSubcommand(new ServeCommand())
+                .addSubcommand(new ServeCommand(terminal))
                 .setOut(out)
                 .setErr(err)
                 .setExecutionExceptionHandler(failures)

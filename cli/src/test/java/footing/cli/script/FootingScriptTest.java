@@ -130,6 +130,31 @@ class FootingScriptTest {
     }
 
     @Test
+    void serve_firstAndSecond_rehearsesOnceForAnArchiveOfItsOwn() throws Exception {
+        var first = sandbox.run("./footing", "serve", "--port", "0");
+        var second = sandbox.run("./footing", "serve");
+        assertThat(first.err()).contains("preparing for quick starts");
+        assertThat(second.err()).isEmpty();
+        assertThat(second.out()).contains("/serve-17.0.15.jsa>").endsWith("<footing.cli.Main>\n<serve>\n");
+        assertThat(sandbox.lines("rehearsals")).hasSize(1);
+        assertThat(sandbox.run("./footing", "check").out()).contains("/java-17.0.15.jsa>");
+    }
+
+    @Test
+    void serve_thatDoesNotComeUp_isDoneWithoutAnArchive() throws Exception {
+        sandbox.set("STUB_NO_SERVER", "0");
+        assertThat(sandbox.run("./footing", "serve").out()).doesNotContain("SharedArchiveFile");
+        assertThat(sandbox.run("./footing", "serve").code()).isZero();
+        assertThat(sandbox.lines("rehearsals")).hasSize(1);
+    }
+
+    @Test
+    void serve_askedForHelp_needsNoRehearsal() throws Exception {
+        sandbox.run("./footing", "serve", "--help");
+        assertThat(sandbox.lines("rehearsals")).isEmpty();
+    }
+
+    @Test
     void archive_ofAnotherJava_isNotUsed() throws Exception {
         sandbox.run("./footing");
         sandbox.write("jvm/java-17/release", "JAVA_VERSION=\"17.0.16\"\n");

@@ -4,9 +4,16 @@ for argument; do
     case $argument in
         -Xshare:dump) dumps=yes ;;
         -XX:SharedArchiveFile=*) archive=${argument#*=} ;;
-        -XX:DumpLoadedClassList=*) exit 0 ;;
+        -XX:DumpLoadedClassList=*) lists=yes ;;
+        serve) serves=yes ;;
     esac
 done
+if [[ -n ${lists:-} ]]; then
+    [[ -z ${serves:-} ]] && exit
+    echo rehearsed >>"$SANDBOX/rehearsals"
+    [[ -z ${STUB_NO_SERVER:-} ]] && echo "Footing is at http://127.0.0.1:1/"
+    exec sleep "${STUB_NO_SERVER:-60}"
+fi
 if [[ -n ${dumps:-} ]]; then
     echo dumped >>"$SANDBOX/dumps"
     echo "Java talks while it dumps"

@@ -23,9 +23,13 @@ class BreakEvensTest {
     private static final int FUTURES = 4500;
 
     private static EntryAnswer broken(Case c, int entry) {
+        return broken(c).get(entry);
+    }
+
+    private static List<EntryAnswer> broken(Case c) {
         ResolvedMachine machine = Resolver.resolve(c).get(0);
         MachineFutures run = new MachineFutures(machine, 1).runAll(FUTURES);
-        return new BreakEvens(run, 1).of(new Entries(run, 0.8).answer().entries()).get(entry);
+        return new BreakEvens(run, 1).of(new Entries(run, 0.8).answer().entries());
     }
 
     private static Case deciding(Case c) {
@@ -91,5 +95,16 @@ class BreakEvensTest {
             assertThat(entry.breakEvenFlats()).isNull();
             assertThat(entry.breakEvenPrice()).isNull();
         }
+    }
+
+    @Test
+    void breakEvens_furtherPackageConsidered_areTheSameToTheLastBit() {
+        EntryAnswer alone = broken(deciding(SmallCase.build()), 1);
+        Case more = SmallCase.considering(
+                SmallCase.build(), List.of(SmallCase.SEALED, SmallCase.FIRM_ALL, SmallCase.FIRM), List.of(When.NOW));
+        EntryAnswer among = broken(more, 3);
+        assertThat(among.entry()).isEqualTo(alone.entry());
+        assertThat(among.breakEvenFlats()).isEqualTo(alone.breakEvenFlats());
+        assertThat(among.breakEvenPrice()).isEqualTo(alone.breakEvenPrice());
     }
 }

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What must not change an answer by a single bit: threads, order, and things that do not concern a machine. */
 class SamenessTest {
     private static final Options FULL = Options.usual().withFutures(250);
-    private static final Options QUICK = Options.usual().withFutures(5000).quickly();
+    private static final Options QUICK = Options.usual().withFutures(4200).quickly();
 
     /** Everything asked, of one package and few futures. */
     private static Answer full(Case c) {
@@ -116,7 +116,7 @@ class SamenessTest {
     void answer_sameSeed_isTheSameAndAnotherSeedIsNot() {
         Case c = SmallCase.build();
         assertThat(full(c)).isEqualTo(full(c));
-        Options other = new Options(OptionalInt.of(5000), 2, 0.8, true, Optional.empty());
+        Options other = new Options(OptionalInt.of(4200), 2, 0.8, true, Optional.empty());
         MachineAnswer one = quick(c).machine(SmallCase.RIDER);
         MachineAnswer two =
                 Assessment.answer(c, other, Workers.one(), Watch.NOBODY).machine(SmallCase.RIDER);
@@ -136,7 +136,7 @@ class SamenessTest {
 
     @Test
     void answer_anotherMachineThatIsQuiteDifferent_changesNothingOfThisOne() {
-        Case c = SmallCase.with(twoMachines(), Key.KEEP_UNTIL, "another", 5000);
+        Case c = SmallCase.with(twoMachines(), Key.KEEP_UNTIL, "another", 4200);
         c = SmallCase.with(c, Key.FLATS_PER_SEASON, "another", 30);
         assertThat(quick(c).machine(SmallCase.RIDER))
                 .isEqualTo(quick(SmallCase.build()).machine(SmallCase.RIDER));
@@ -185,7 +185,7 @@ class SamenessTest {
 
     @Test
     void answer_oneMachineNamed_isThatMachineOfTheWhole() {
-        Options named = new Options(OptionalInt.of(5000), 1, 0.8, true, Optional.of(SmallCase.RIDER));
+        Options named = new Options(OptionalInt.of(4200), 1, 0.8, true, Optional.of(SmallCase.RIDER));
         Answer one = Assessment.answer(twoMachines(), named, Workers.one(), Watch.NOBODY);
         assertThat(one.machines()).containsExactly(quick(twoMachines()).machine(SmallCase.RIDER));
     }
@@ -194,10 +194,10 @@ class SamenessTest {
     void fleet_twoMachines_addsTheirSavingsFutureByFuture() {
         Case c = twoMachines();
         Answer answer = quick(c);
-        double[] sum = new double[5000];
+        double[] sum = new double[4200];
         double start = 0;
         for (MachineAnswer m : answer.machines()) {
-            MachineFutures run = new MachineFutures(m.machine(), 1).runAll(5000);
+            MachineFutures run = new MachineFutures(m.machine(), 1).runAll(4200);
             start += run.startCost(m.recommended());
             for (int f = 0; f < sum.length; f++) {
                 sum[f] += run.costs(0)[f] - run.costs(m.recommended())[f];

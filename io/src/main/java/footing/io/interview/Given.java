@@ -10,6 +10,7 @@ public final class Given {
     private final Map<String, Field> fields;
     private final Map<String, String> answers;
     private final Map<String, Read> known = new LinkedHashMap<>();
+    private final Map<String, Boolean> yours = new LinkedHashMap<>();
 
     Given(Map<String, Field> fields, Map<String, String> answers) {
         this.fields = fields;
@@ -24,6 +25,15 @@ public final class Given {
 
     /** True for a value somebody typed and that can be read. */
     boolean isYours(String id) {
+        Boolean before = yours.get(id);
+        if (before == null) {
+            before = isTypedAndReadable(id);
+            yours.put(id, before);
+        }
+        return before;
+    }
+
+    private boolean isTypedAndReadable(String id) {
         Field field = field(id);
         String typed = answers.get(id);
         return !Field.isUnknown(typed)

@@ -7,6 +7,7 @@ import java.time.MonthDay;
 import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -18,6 +19,9 @@ final class TypedText {
     private static final Pattern DATE = Pattern.compile("(\\d{1,2})[-/](\\d{1,2})");
     private static final Pattern CLOCK = Pattern.compile(
             "(?:([\\d.]{1,9}) ?(?:h|hr|hrs|hour|hours))?(?: |^)?(?:([\\d.]{1,9}) ?(?:m|min|mins|minute|minutes))?");
+    private static final Set<String> CURRENCIES = Currency.getAvailableCurrencies().stream()
+            .map(Currency::getCurrencyCode)
+            .collect(Collectors.toSet());
     private static final BigDecimal SIXTY = new BigDecimal(60);
 
     private TypedText() {}
@@ -134,9 +138,9 @@ final class TypedText {
 
     private static Read currency(String typed) {
         String code = typed.strip().toUpperCase(Locale.ROOT);
-        boolean known = Currency.getAvailableCurrencies().stream()
-                .anyMatch(c -> c.getCurrencyCode().equals(code));
-        return known ? Read.fine(code) : wrong(typed, "is not a currency", "a code fits, such as USD, CAD or EUR");
+        return CURRENCIES.contains(code)
+                ? Read.fine(code)
+                : wrong(typed, "is not a currency", "a code fits, such as USD, CAD or EUR");
     }
 
     private static Read wrong(String typed, String fault, String fits) {

@@ -9,13 +9,18 @@ import java.util.Map;
  *
  * @param asked false if it has no meaning beside them
  * @param guess what is taken if it is left open, with its unit
- * @param from where the guess comes from and who would know better
+ * @param from how to find out, and where the guess comes from unless it is common practice
  * @param fault what is wrong with what was typed, and what would fit; empty if nothing is
  */
 record FieldLook(boolean asked, String guess, String from, String fault) {
+    /** What stands behind most guesses, and is said once for all of them. */
+    private static final String PRACTICE = "common practice, no source";
+
     static FieldLook of(Field field, Map<String, String> answers, Map<String, String> faults) {
         Interview.Taken guess = Interview.guess(field, answers);
+        boolean isPractice = field.guess().from().equals(PRACTICE);
+        String from = isPractice ? field.guess().ask() : guess.from();
         return new FieldLook(
-                Interview.isAsked(field, answers), guess.shown(), guess.from(), faults.getOrDefault(field.id(), ""));
+                Interview.isAsked(field, answers), guess.shown(), from, faults.getOrDefault(field.id(), ""));
     }
 }

@@ -39,7 +39,7 @@ class ErrorPages implements ErrorController {
         String path = String.valueOf(request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI));
         if (path.startsWith("/api/")) {
             ProblemDetail problem = ProblemDetail.forStatusAndDetail(status, advice);
-            problem.setTitle(status.getReasonPhrase());
+            problem.setTitle(title(status));
             return ResponseEntity.status(status)
                     .contentType(MediaType.APPLICATION_PROBLEM_JSON)
                     .body(problem);

@@ -34,8 +34,8 @@ class SafetyConfiguration {
 
     private final PasswordFile password;
 
-    SafetyConfiguration(@Value("${footing.data}") Path data) {
-        password = new PasswordFile(data);
+    SafetyConfiguration(@Value("${footing.data}") String data) {
+        password = new PasswordFile(Path.of(data));
     }
 
     @Bean

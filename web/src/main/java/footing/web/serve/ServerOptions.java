@@ -11,11 +11,12 @@ import java.nio.file.Path;
  */
 public record ServerOptions(int port, String address, Path data) {
     public static final int USUAL_PORT = 8300;
+    public static final int HIGHEST_PORT = 65_535;
     public static final String THIS_MACHINE = "127.0.0.1";
 
     public ServerOptions {
-        if (!(port >= 0 && port <= 65_535)) {
-            throw new IllegalArgumentException("port " + port + ": between 0 and 65535 would fit");
+        if (!(port >= 0 && port <= HIGHEST_PORT)) {
+            throw new IllegalArgumentException("port " + port + ": between 0 and " + HIGHEST_PORT + " would fit");
         }
     }
 

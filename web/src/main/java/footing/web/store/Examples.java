@@ -4,14 +4,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import org.springframework.boot.ApplicationArguments;
-import org.springframework.boot.ApplicationRunner;
+import org.springframework.beans.factory.InitializingBean;
+import org.springframework.boot.sql.init.dependency.DependsOnDatabaseInitialization;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
-/** Puts the example cases into a new data folder, once: who deletes them doesn't get them again. */
+/** Puts the example cases into a new data folder, once, before the first page: who deletes them doesn't get them again. */
 @Component
-final class Examples implements ApplicationRunner {
+@DependsOnDatabaseInitialization
+final class Examples implements InitializingBean {
     private static final String GIVEN = "examples-given";
 
     private final CaseStore store;
@@ -23,7 +24,7 @@ final class Examples implements ApplicationRunner {
     }
 
     @Override
-    public void run(ApplicationArguments args) {
+    public void afterPropertiesSet() {
         int isNew = sql.sql("insert or ignore into setting (name, value) values (?, '1')")
                 .param(GIVEN)
                 .update();

@@ -7,9 +7,9 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import footing.web.serve.NotServed;
 import footing.web.serve.Server;
 import footing.web.serve.ServerOptions;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +36,7 @@ public abstract class InBrowser {
     private @Nullable Page page;
 
     @BeforeAll
-    static void startServer() throws IOException {
+    static void startServer() throws NotServed {
         Path data = Objects.requireNonNull(folder);
         server = Server.start(new ServerOptions(0, ServerOptions.THIS_MACHINE, data));
     }
