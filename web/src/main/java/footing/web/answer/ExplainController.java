@@ -33,7 +33,8 @@ class ExplainController {
             @RequestParam String of,
             @RequestParam String wheels,
             @RequestParam(defaultValue = "now") String when,
-            @RequestParam String figure) {
+            @RequestParam String figure,
+            @RequestParam(defaultValue = "0") int futures) {
         StoredCase kept = store.get(id);
         Case stated = CaseModel.read(kept).found().orElseThrow(() -> new ResponseStatusException(HttpStatus.CONFLICT));
         if (!Explain.FIGURES.contains(figure)) {
@@ -41,6 +42,8 @@ class ExplainController {
         }
         try {
             Told told = answers.now(id, stated, of);
+            // The screen may still show the first answer.
+            int shown = futures == Answers.FIRST ? futures : told.answer().futures();
             Explanation tree = Explain.figure(
                     stated,
                     of,
@@ -48,7 +51,7 @@ class ExplainController {
                     when.equals("worn") ? When.WORN : When.NOW,
                     figure,
                     told.answer().seed(),
-                    told.answer().futures());
+                    shown);
             return new ModelAndView(
                     "answer/explain :: tree",
                     Map.of(
@@ -59,7 +62,7 @@ class ExplainController {
                             "wheels",
                             wheels,
                             "futures",
-                            footing.io.words.Figures.money(told.answer().futures())));
+                            footing.io.words.Figures.money(shown)));
         } catch (IllegalArgumentException e) {
             throw new ResponseStatusException(HttpStatus.NOT_FOUND, "no such figure", e);
         }

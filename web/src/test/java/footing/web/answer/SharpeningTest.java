@@ -41,8 +41,8 @@ class SharpeningTest {
     }
 
     @Test
-    void tax_sharesBelowWhole_isRefused() {
-        assertThat(sent("tax", Map.of("rate", "24 %", "schedule", "60 %")).problems())
+    void tax_sharesAboveWhole_isRefused() {
+        assertThat(sent("tax", Map.of("rate", "24 %", "schedule", "60 %, 60 %")).problems())
                 .isNotEmpty();
     }
 
