@@ -32,15 +32,20 @@ final class InformationValue {
     private static final NormalDistribution NORMAL = new NormalDistribution();
 
     private final ResolvedMachine machine;
+    private final Key flats;
     private final Comparison comparison;
     private final int choice;
     private final int futures;
     private final long seed;
 
-    InformationValue(ResolvedMachine machine, Comparison comparison, int futures, long seed) {
+    /**
+     * @param flats the key the case states the flats under
+     */
+    InformationValue(ResolvedMachine machine, Key flats, Comparison comparison, long seed) {
         this.machine = machine;
+        this.flats = flats;
         this.comparison = comparison;
-        this.futures = futures;
+        futures = comparison.costs(0).length;
         this.seed = seed;
         choice = comparison.recommended();
     }
@@ -68,7 +73,7 @@ final class InformationValue {
         List<Unknown> found = new ArrayList<>();
         String crew = machine.crew().id();
         if (!machine.flatsPerSeason().isFixed()) {
-            found.add(new Unknown(Input.of(Key.FLATS_PER_SEASON, machine.id()), DrawKeys.flatsPerSeason(seed, crew)));
+            found.add(new Unknown(Input.of(flats, machine.id()), DrawKeys.flatsPerSeason(seed, crew)));
         }
         if (!machine.crew().makeUpLater().isFixed()) {
             found.add(new Unknown(Input.of(Key.MAKE_UP_LATER, crew), DrawKeys.makeUpLater(seed, crew)));

@@ -74,8 +74,8 @@ final class Sensitivity {
         tasks.add(() -> job.entries = new BreakEvens(job.futures, options.seed()).of(job.answer.entries()));
         tasks.add(() -> job.findOutFirst = new InformationValue(
                         job.answer.machine(),
+                        stated.machine(job.answer.id()).flatsKey(),
                         new Comparison(job.futures, options.threshold()),
-                        job.futures.futures(),
                         options.seed())
                 .findOutFirst());
         Drivers drivers = job.drivers;

@@ -97,6 +97,11 @@ public record Case(
             when = List.copyOf(when);
             upcharge = Map.copyOf(upcharge);
         }
+
+        /** The key its flats are stated under. */
+        public Key flatsKey() {
+            return numbers.get(Key.FLATS_PER_1000H).isPresent() ? Key.FLATS_PER_1000H : Key.FLATS_PER_SEASON;
+        }
     }
 
     /** The same case with one number changed. */

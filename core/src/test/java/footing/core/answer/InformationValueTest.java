@@ -105,6 +105,16 @@ class InformationValueTest {
         assertMean(repeats, 34.8703497);
     }
 
+    /** A gain with a bend, 100·(z − ½)₊ − 40, is above 0 from z = 0.9 on: 100·L(0.9), derived. Needs all five knots. */
+    @Test
+    void worth_gainWithABend_meetsTheClosedForm() {
+        double[] z = fill(i -> NORMAL.inverseCumulativeProbability((i + 0.5) / CASES));
+        double[] gain = fill(i -> 100 * Math.max(0, z[i] - 0.5) - 40);
+        double expected = 100 * UnitNormalLoss.of(0.9);
+        assertThat(InformationValue.worth(List.of(InformationValue.scores(z)), List.of(gain)))
+                .isCloseTo(expected, within(0.005 * expected));
+    }
+
     /** Net benefits iid N(0, 1), all of them learned: E max of k (derived). */
     @ParameterizedTest
     @CsvSource({"2, 0.5641895835", "3, 0.8462843753", "4, 1.0293753730"})

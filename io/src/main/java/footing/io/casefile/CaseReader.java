@@ -48,7 +48,11 @@ final class CaseReader {
         }
         shelf.checkTreats();
         checkCurrency(shelf.currencyOfTaken());
-        return new Case(heading(), season(), money(), crews, shelf.inUse(), packages.all(), machines);
+        Case stated = new Case(heading(), season(), money(), crews, shelf.inUse(), packages.all(), machines);
+        if (!problems.hasErrors()) {
+            Workload.check(stated, file, problems);
+        }
+        return stated;
     }
 
     /** False if assemblies may be missing only because the place they stand at is broken. */

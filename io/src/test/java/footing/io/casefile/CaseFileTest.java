@@ -70,7 +70,7 @@ class CaseFileTest {
         assertThat(c.season()).isEqualTo(new Season(MonthDay.of(3, 22), MonthDay.of(11, 14)));
         assertThat(c.money().numbers().get(Key.DISCOUNT_RATE)).contains(Spread.of(0.08));
         Case.Loan loan = Objects.requireNonNull(c.money().loan());
-        assertThat(loan.newOnly()).isFalse();
+        assertThat(loan.newOnly()).isTrue();
         assertThat(loan.numbers().get(Key.LOAN_RATE)).contains(Spread.of(0.069));
         assertThat(c.money().tax()).isNull();
     }

@@ -2,7 +2,10 @@ package footing.io.casefile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import footing.core.fleet.Case;
+import footing.core.fleet.ResolvedMachine;
 import footing.core.fleet.Resolver;
+import footing.core.future.MachineFutures;
 import footing.io.form.Problem;
 import java.util.ArrayList;
 import java.util.List;
@@ -108,12 +111,22 @@ class MutationTest {
         assertThat(accepted).isBetween(FILES / 50, FILES - FILES / 50);
     }
 
+    /** Two futures of one of its machines, which is what an answer takes again and again. */
+    private static void answer(Case c, long seed) {
+        List<ResolvedMachine> machines = Resolver.resolve(c);
+        if (!machines.isEmpty()) {
+            ResolvedMachine machine = machines.get((int) (seed % machines.size()));
+            double cost = new MachineFutures(machine, seed).runAll(2).costs(0)[0];
+            assertThat(cost).isFinite();
+        }
+    }
+
     private static boolean check(String text, long seed) {
         try {
             Reading reading = CaseFile.read(text, "m.yaml");
             reading.found().ifPresent(c -> {
-                Resolver.resolve(c);
                 Defaults.list(c);
+                answer(c, seed);
             });
             for (Problem problem : reading.problems()) {
                 boolean helps = problem.line() > 0
