@@ -31,6 +31,8 @@ class MutatedRequestsTest extends Served {
         "' or 1=1 --", "__${T(x)}__", "::x", "A".repeat(9_000)
     };
 
+    private static final String FORM = "version=1&text=a%3A+1&name=x&to=history&then=1&alike=2&wage=20";
+
     private final SplittableRandom random = new SplittableRandom(SEED);
     private final Visitor visitor = visitor();
     private final String cookie = visitor.get("/cases/import")
@@ -78,14 +80,11 @@ class MutatedRequestsTest extends Served {
     /** A request as a browser or program would send it, often without effect because its version is old. */
     private List<String> good(String path) {
         String sent = random.nextInt(8) == 0 ? "none" : "TOKEN";
-        String body = pick(
-                "version=1&text=a%3A+1&name=x&to=history&then=1", "alike=2&wage=20&kind=x", "{\"format\": 1}", "a: 1");
-        String type = pick(
-                "application/x-www-form-urlencoded",
-                "application/yaml",
-                "application/json",
-                "multipart/form-data; boundary=x",
-                "text/plain");
+        boolean isForm = random.nextInt(4) != 0;
+        String body = isForm ? FORM : pick("{\"format\": 1}", "a: 1", FORM);
+        String type = isForm
+                ? "application/x-www-form-urlencoded"
+                : pick("application/yaml", "application/json", "multipart/form-data; boundary=x", "text/plain");
         if (type.startsWith("multipart")) {
             body = "--x\r\nContent-Disposition: form-data; name=\"file\"; filename=\"a\"\r\n\r\na: 1\r\n--x--\r\n";
         }
