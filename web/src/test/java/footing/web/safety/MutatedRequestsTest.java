@@ -79,7 +79,7 @@ class MutatedRequestsTest extends Served {
 
     /** A request as a browser or program would send it, often without effect because its version is old. */
     private List<String> good(String path) {
-        String sent = random.nextInt(8) == 0 ? "none" : "TOKEN";
+        String sent = random.nextInt(8) == 0 ? "none" : "@token@";
         boolean isForm = random.nextInt(4) != 0;
         String body = isForm ? FORM : pick("{\"format\": 1}", "a: 1", FORM);
         String type = isForm
@@ -111,7 +111,7 @@ class MutatedRequestsTest extends Served {
         int said = random.nextInt(40) == 0 ? Math.max(0, length - random.nextInt(5)) : length;
         StringBuilder request =
                 new StringBuilder(parts.get(0) + " " + parts.get(1) + " HTTP/1.1\r\nHost: localhost\r\n");
-        request.append("Cookie: footing-token=COOKIE\r\nConnection: close\r\nContent-Length: ")
+        request.append("Cookie: footing-token=@cookie@\r\nConnection: close\r\nContent-Length: ")
                 .append(said)
                 .append("\r\n");
         parts.subList(2, parts.size() - 1)
@@ -135,7 +135,7 @@ class MutatedRequestsTest extends Served {
 
     /** A right token and its cookie are put in last, so that most requests get past the first gate. */
     private String send(String request) throws IOException {
-        String whole = request.replace("TOKEN", token).replace("COOKIE", cookie);
+        String whole = request.replace("@token@", token).replace("@cookie@", cookie);
         try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), server().port())) {
             socket.setSoTimeout(30_000);
             socket.getOutputStream().write(whole.getBytes(StandardCharsets.UTF_8));
