@@ -4,7 +4,6 @@ import footing.core.fleet.Case;
 import footing.core.fleet.ResolvedMachine;
 import footing.core.fleet.Resolver;
 import footing.core.future.MachineFutures;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -70,7 +69,7 @@ public final class Assessment {
                 options.threshold(),
                 reached(needed, run),
                 complete,
-                new ArrayList<>(),
+                List.of(),
                 told,
                 fleet(told, savings));
     }
