@@ -23,6 +23,13 @@ final class CaseArgument {
     @Parameters(index = "0", paramLabel = "CASE", description = "The case file; - reads it from standard input.")
     private String file;
 
+    /** A case named by other means than the first argument of a command. */
+    static CaseArgument of(String file) {
+        CaseArgument argument = new CaseArgument();
+        argument.file = file;
+        return argument;
+    }
+
     String file() {
         return file;
     }

@@ -73,6 +73,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new DemoCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new ExplainCommand(terminal))
+                .addSubcommand(new CompareCommand(terminal))
                 .addSubcommand(new SchemaCommand())
                 .addSubcommand(new ServeCommand(terminal))
                 .setOut(out)

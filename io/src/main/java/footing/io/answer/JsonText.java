@@ -92,6 +92,14 @@ final class JsonText implements AutoCloseable {
         out.writeString(value);
     }
 
+    void textOrNull(String name, @Nullable String value) {
+        if (value == null) {
+            out.writeNullProperty(name);
+        } else {
+            text(name, value);
+        }
+    }
+
     void flag(String name, boolean value) {
         out.writeBooleanProperty(name, value);
     }

@@ -1,0 +1,207 @@
+package footing.io.words;
+
+import footing.core.compare.Changed;
+import footing.core.compare.Difference;
+import footing.core.compare.MachineDifference;
+import footing.core.compare.OtherChange;
+import footing.core.compare.Part;
+import footing.core.compare.Split;
+import footing.core.fleet.InForce;
+import footing.core.fleet.Input;
+import footing.core.fleet.Key;
+import footing.core.fleet.Origin;
+import footing.core.fleet.When;
+import footing.io.form.Written;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** What a comparison of two versions of a case says, in words. */
+public final class ChangeWords {
+    private static final String THERE = "there";
+    private static final Map<String, String> PLACES = Map.of(
+            "machines", "machine", "crews", "crew", "assemblies", "assembly", "packages", "package", "money", "the");
+    private static final Map<String, String> NAMES = Map.ofEntries(
+            Map.entry("asOf", "the date of the case"),
+            Map.entry("season", "the season"),
+            Map.entry("for", "what the loan pays for"),
+            Map.entry("schedule", "the tax schedule"),
+            Map.entry("fullWeeks", "its full weeks"),
+            Map.entry("fixes", "its ways to fix a flat"),
+            Map.entry("replaces", "what a fix replaces"),
+            Map.entry("sealable", "whether sealant would have spared it"),
+            Map.entry("kind", "what keeps it up"),
+            Map.entry("position", "where it goes"),
+            Map.entry("treats", "what it is made from in place"),
+            Map.entry("drive", "its drive assembly"),
+            Map.entry("caster", "its caster assembly"),
+            Map.entry("crew", "its crew"),
+            Map.entry("new", "whether it is yet to be bought"),
+            Map.entry("carries", "what it carries now"),
+            Map.entry("consider", "what is considered for it"),
+            Map.entry("when", "when it may change over"));
+
+    private ChangeWords() {}
+
+    /** The comparison in one or two sentences. */
+    public static String headline(Difference d) {
+        Split all = d.recommended();
+        if (all == null) {
+            return "Stopped before the changes were split; the two answers are below.";
+        }
+        if (d.isNothing() && all.change() == 0) {
+            return "Both say the same; nothing an answer rests on differs.";
+        }
+        String first = "What is recommended saved " + Figures.money(all.before()) + " before and saves "
+                + Figures.money(all.after()) + " now: " + more(all.change()) + ".";
+        Split kept = d.asBefore();
+        boolean other = d.machines().stream().anyMatch(m -> m.isCommon() && !sameChoice(m));
+        return kept == null || !other
+                ? first
+                : first + " What was recommended before would save " + Figures.money(kept.after())
+                        + " now, on the machines of both.";
+    }
+
+    private static String more(double change) {
+        return !Figures.shows(change) ? "no change" : Figures.size(change) + (change > 0 ? " more" : " less");
+    }
+
+    /** A change with its sign; 0 for what doesn't show in whole units. */
+    public static String signed(double change) {
+        return !Figures.shows(change) ? "0" : (change > 0 ? "+" : "-") + Figures.size(change);
+    }
+
+    /** An input that differs: what it is called, and its value before and after. */
+    public record Line(String name, String before, String after) {}
+
+    /** The inputs that differ and were stated in one of the versions. */
+    public static List<Line> inputs(Difference d) {
+        List<Line> lines = new ArrayList<>();
+        for (Changed c : d.inputs()) {
+            if (!c.follows()) {
+                boolean alike = value(c.before(), false).equals(value(c.after(), false));
+                lines.add(new Line(name(d, c.input()), value(c.before(), alike), value(c.after(), alike)));
+            }
+        }
+        return lines;
+    }
+
+    /** Two values that look the same when rounded are told to all their digits. */
+    private static String value(@Nullable InForce number, boolean exactly) {
+        if (number == null) {
+            return "not stated";
+        }
+        String value =
+                exactly ? Written.spread(number.input().key().dimension(), number.value()) : Naming.value(number);
+        String whose = number.origin() == Origin.DEFAULT ? " (a guess)" : "";
+        return value + (number.origin() == Origin.TYPICAL ? " (typical)" : whose);
+    }
+
+    private static String name(Difference d, Input input) {
+        return Naming.of(d.before(), input);
+    }
+
+    /** What differs beside numbers, a sentence each. */
+    public static List<String> others(Difference d) {
+        return d.others().stream().map(ChangeWords::told).toList();
+    }
+
+    private static String told(OtherChange c) {
+        int first = c.path().indexOf('.');
+        String place = first < 0 ? "" : PLACES.getOrDefault(c.path().substring(0, first), "");
+        String rest = c.path().substring(first + 1);
+        if (c.before().equals(THERE) || c.after().equals(THERE)) {
+            return Lists.capital(place + " " + rest + (c.before().isEmpty() ? " is new." : " is no longer there."));
+        }
+        int last = rest.lastIndexOf('.');
+        String owner = rest.substring(0, Math.max(0, last)).replaceFirst("\\.?fixes\\[(\\d+)\\]$", "");
+        String subject = place.isEmpty() || place.equals("the") ? "" : place + " " + owner + ": ";
+        String name = rest.substring(last + 1);
+        return Lists.capital(subject + NAMES.getOrDefault(name, name)) + " was " + shown(c.before()) + " and is "
+                + shown(c.after()) + ".";
+    }
+
+    private static String shown(String value) {
+        String list = value.startsWith("[") ? value.substring(1, value.length() - 1) : value;
+        return switch (list) {
+            case "" -> "not stated";
+            case "true" -> "yes";
+            case "false" -> "no";
+            default -> list;
+        };
+    }
+
+    /** How the parts were found. */
+    public static String method(Difference d) {
+        String orders = d.overAllOrders() ? "all orders" : "two orders, the listed one and its reverse,";
+        return "All on the same " + Figures.money(d.futures()) + " ways it could go. A part is what its input changes"
+                + " when it is replaced, on the average over " + orders + " in which they can be; the parts add up to"
+                + " the change before rounding.";
+    }
+
+    /** True for a machine whose answer is the same in every respect. */
+    public static boolean isUntouched(MachineDifference m) {
+        Split split = m.recommended();
+        return split != null
+                && sameChoice(m)
+                && split.change() == 0
+                && split.parts().stream().allMatch(p -> p.change() == 0);
+    }
+
+    /** 'order with airless-24, as before'. */
+    public static String choice(Difference d, MachineDifference m) {
+        MachineDifference.Standing was = m.before();
+        MachineDifference.Standing is = m.after();
+        if (is == null) {
+            return "no longer there";
+        }
+        String now = choice(is, d.after().machine(m.id()).isNew());
+        if (was == null) {
+            return now + "; not there before";
+        }
+        return sameChoice(m)
+                ? now + ", as before"
+                : now + "; before: " + choice(was, d.before().machine(m.id()).isNew());
+    }
+
+    private static String choice(MachineDifference.Standing s, boolean isNew) {
+        if (s.carried()) {
+            return "keep " + s.entry().id();
+        }
+        if (isNew && s.entry().when() == When.NOW) {
+            return "order with " + s.entry().id();
+        }
+        return "change to " + s.entry().id() + (s.entry().when() == When.WORN ? " when worn" : " at once");
+    }
+
+    private static boolean sameChoice(MachineDifference m) {
+        MachineDifference.Standing was = m.before();
+        MachineDifference.Standing is = m.after();
+        return was != null
+                && is != null
+                && was.carried() == is.carried()
+                && was.entry().id().equals(is.entry().id())
+                && was.entry().when() == is.entry().when();
+    }
+
+    /** What a part of a change is due to. */
+    public static String cause(Difference d, Part part) {
+        return switch (part.kind()) {
+            case INPUTS -> cause(d, part.inputs());
+            case OTHER -> "dates, lists and packages";
+            case ADDED -> "machine " + part.machine() + ", not there before";
+            case REMOVED -> "machine " + part.machine() + ", no longer there";
+        };
+    }
+
+    private static String cause(Difference d, List<Input> inputs) {
+        Input first = inputs.get(0);
+        if (inputs.size() == 1) {
+            return name(d, first);
+        }
+        return first.key() == Key.FIX_SHARE
+                ? "shares of the ways to fix a flat (crew " + first.owner() + ")"
+                : Lists.and(inputs.stream().map(i -> name(d, i)).toList());
+    }
+}
