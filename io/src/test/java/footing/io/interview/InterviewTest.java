@@ -111,7 +111,7 @@ class InterviewTest {
             lastCut | 31-10 | 04-05
             lastCut | October | 04-05
             keepUntil | NaN | from 10 to 25000
-            flats | 1,5 | from 0 to 200
+            flats | 1,5 | from 0 to 100
             where | moon | lawns
             flatsEnd | left | drives
             plugShare | 0.65 | 65 %
