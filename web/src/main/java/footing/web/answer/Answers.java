@@ -31,6 +31,7 @@ import org.springframework.stereotype.Component;
 public final class Answers implements AutoCloseable {
     static final int FIRST = 2048;
     private static final int MOST_TEXTS = 24;
+    private static final int PATIENCE_SECONDS = 10;
 
     private final Gate gate = new Gate();
     private final Semaphore turn = new Semaphore(1, true);
@@ -134,14 +135,16 @@ public final class Answers implements AutoCloseable {
             if (!same && !refinement.isWorking()) {
                 begin(refinement, machine);
             } else if (machine != null) {
-                refinement.prefer(machine).ifPresent(w -> submit(0, w, () -> whole(refinement, machine, w)));
+                refinement
+                        .prefer(machine)
+                        .ifPresent(w -> submit(refinement, 0, w, () -> whole(refinement, machine, w)));
             }
         }
     }
 
     private void begin(Refinement r, @Nullable String machine) {
         Watch watch = r.begin(machine);
-        submit(0, watch, () -> steady(r, watch));
+        submit(r, 0, watch, () -> steady(r, watch));
         List<String> ids = new ArrayList<>();
         r.stated.machines().forEach(m -> ids.add(m.id()));
         if (machine != null && ids.remove(machine)) {
@@ -149,14 +152,21 @@ public final class Answers implements AutoCloseable {
         }
         for (int i = 0; i < ids.size(); i++) {
             String each = ids.get(i);
-            submit(i + 1, watch, () -> whole(r, each, watch));
+            submit(r, i + 1, watch, () -> whole(r, each, watch));
         }
     }
 
-    private void submit(int order, Watch watch, Runnable work) {
+    private void submit(Refinement r, int order, Watch watch, Runnable work) {
         steps.execute(new Step(order, numbers.incrementAndGet(), () -> {
-            if (!watch.stopped()) {
+            if (watch.stopped()) {
+                return;
+            }
+            try {
                 work.run();
+            } catch (RuntimeException | Error e) {
+                // Nobody is to wait for what won't come.
+                r.stop();
+                throw e;
             }
         }));
     }
@@ -199,9 +209,20 @@ public final class Answers implements AutoCloseable {
         });
     }
 
+    /** Stops all work and waits until nobody is at it any more. */
     @Override
     public void close() {
-        steps.shutdownNow();
+        synchronized (inForce) {
+            inForce.values().forEach(Refinement::stop);
+        }
+        steps.shutdown();
+        try {
+            if (!steps.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+                steps.shutdownNow();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
         firstThreads.close();
         refiningThreads.close();
     }

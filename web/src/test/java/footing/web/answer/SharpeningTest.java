@@ -42,7 +42,8 @@ class SharpeningTest {
 
     @Test
     void tax_sharesBelowWhole_isRefused() {
-        assertThat(sent("tax", Map.of("rate", "24 %", "schedule", "60 %")).problems()).isNotEmpty();
+        assertThat(sent("tax", Map.of("rate", "24 %", "schedule", "60 %")).problems())
+                .isNotEmpty();
     }
 
     @Test
@@ -52,12 +53,12 @@ class SharpeningTest {
 
     @Test
     void spare_newFix_takesItsShareOfAll() {
-        Case spared = stated(
-                sent("spare", Map.of("crew", "school", "share", "40 %", "delay", "20 min", "cost", "22")));
+        Case spared = stated(sent("spare", Map.of("crew", "school", "share", "40 %", "delay", "20 min", "cost", "22")));
         var fixes = spared.crew("school").fixes();
         assertThat(fixes).hasSize(4);
         assertThat(fixes.stream()
-                        .mapToDouble(f -> f.numbers().get(Key.FIX_SHARE).orElseThrow().likely())
+                        .mapToDouble(f ->
+                                f.numbers().get(Key.FIX_SHARE).orElseThrow().likely())
                         .sum())
                 .isCloseTo(1, within(1e-9));
         assertThat(fixes.get(0).numbers().get(Key.FIX_SHARE).orElseThrow().likely())

@@ -86,8 +86,7 @@ class AnswerTest extends InBrowser {
     @Test
     void change_threePoint_wantsAllThree() {
         Page page = oneMachine();
-        Locator flats = page.locator(".field")
-                .filter(new Locator.FilterOptions().setHasText("Flats a season on air"));
+        Locator flats = page.locator(".field").filter(new Locator.FilterOptions().setHasText("Flats a season on air"));
         flats.locator("input[name=low]").fill("");
         flats.locator("input[name=low]").press("Tab");
         assertThat(flats.locator(".faults")).containsText("Give all three");

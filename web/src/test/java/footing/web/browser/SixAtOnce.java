@@ -33,14 +33,12 @@ class SixAtOnce {
     private static final long PAUSE = 2000;
     private static final Pattern TOKEN = Pattern.compile("X-XSRF-TOKEN&quot;:&quot;([^&]+)&quot;");
 
-    @TempDir
-    private Path folder;
-
-    private Server server;
+    private String at = "";
 
     @Test
-    void changes_sixAtOnce_areTimed() throws Exception {
-        server = Server.start(new ServerOptions(0, ServerOptions.THIS_MACHINE, folder));
+    void changes_sixAtOnce_areTimed(@TempDir Path folder) throws Exception {
+        Server server = Server.start(new ServerOptions(0, ServerOptions.THIS_MACHINE, folder));
+        at = server.url();
         ExecutorService people = Executors.newFixedThreadPool(PEOPLE);
         try {
             List<Future<List<Double>>> all = new ArrayList<>();
@@ -75,7 +73,8 @@ class SixAtOnce {
                 .build();
         String page = get(client, "cases").body();
         String token = token(page);
-        Matcher example = Pattern.compile("/cases/([a-z0-9]{12})\"[^>]*>Quillbrook").matcher(page);
+        Matcher example =
+                Pattern.compile("/cases/([a-z0-9]{12})\"[^>]*>Quillbrook").matcher(page);
         if (!example.find()) {
             throw new IllegalStateException("no example");
         }
@@ -108,14 +107,13 @@ class SixAtOnce {
     }
 
     private HttpResponse<String> get(HttpClient client, String path) throws IOException, InterruptedException {
-        return client.send(
-                HttpRequest.newBuilder(URI.create(server.url() + path)).build(), HttpResponse.BodyHandlers.ofString());
+        return client.send(HttpRequest.newBuilder(URI.create(at + path)).build(), HttpResponse.BodyHandlers.ofString());
     }
 
     private HttpResponse<String> post(HttpClient client, String path, String form, String token)
             throws IOException, InterruptedException {
         return client.send(
-                HttpRequest.newBuilder(URI.create(server.url() + path))
+                HttpRequest.newBuilder(URI.create(at + path))
                         .header("Content-Type", "application/x-www-form-urlencoded")
                         .header("X-XSRF-TOKEN", token)
                         .POST(HttpRequest.BodyPublishers.ofString(form))
