@@ -60,7 +60,10 @@ public final class Values {
         listed(inputs, Place.FULL_WEEK, crew.fullWeeks().size());
         listed(inputs, Place.FIX, crew.fixes().size());
         for (String assembly : assembliesInPlay()) {
-            Key.of(Place.ASSEMBLY).forEach(k -> inputs.add(Input.of(k, assembly)));
+            boolean treats = stated.assembly(assembly).treats() != null;
+            Key.of(Place.ASSEMBLY).stream()
+                    .filter(k -> treats || (k != Key.TREAT_PRICE && k != Key.TREAT_HOURS))
+                    .forEach(k -> inputs.add(Input.of(k, assembly)));
         }
         Key.of(Place.MACHINE).forEach(k -> inputs.add(Input.of(k, machine.id())));
         machine.upcharge().keySet().stream()

@@ -1,0 +1,44 @@
+package footing.io.figure;
+
+import footing.io.words.Figures;
+
+/** What an axis counts, and how its values are written. */
+public enum Unit {
+    /** In the case's currency. */
+    MONEY {
+        @Override
+        public String write(double x) {
+            return Figures.money(x);
+        }
+    },
+    /** On the hour meter. */
+    METER_HOURS {
+        @Override
+        public String write(double x) {
+            return Figures.money(x) + " h";
+        }
+    },
+    MINUTES {
+        @Override
+        public String write(double x) {
+            return Figures.money(x) + " min";
+        }
+    },
+    /** A share of all futures, from 0 to 1. */
+    SHARE {
+        @Override
+        public String write(double x) {
+            return Figures.count(100 * x) + " %";
+        }
+    },
+    /** An index into the names of the axis. */
+    NAME {
+        @Override
+        public String write(double x) {
+            return Integer.toString((int) x);
+        }
+    };
+
+    /** A value as a reader sees it. */
+    public abstract String write(double x);
+}

@@ -1,0 +1,112 @@
+package footing.web.answer;
+
+import footing.core.chance.Metalog;
+import footing.core.chance.Spread;
+import footing.core.fleet.Chance;
+import footing.core.fleet.Dimension;
+import footing.core.fleet.InForce;
+import footing.core.fleet.Input;
+import footing.core.fleet.Key;
+import footing.core.fleet.Origin;
+import footing.io.figure.Curve;
+import footing.io.form.Written;
+import footing.io.words.Lists;
+import footing.io.words.Naming;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An input beside the answer.
+ *
+ * @param id of its element
+ * @param unit what a bare number counts; empty where the value carries its unit
+ * @param boxes one, or three of a three-point
+ * @param provenance where the value comes from
+ * @param turns true for a guess that could turn the verdict
+ * @param canForget true if a guess would stand in for it
+ * @param faults what is wrong with what was typed
+ */
+record FieldView(
+        String id,
+        String path,
+        String label,
+        String unit,
+        List<Box> boxes,
+        String hint,
+        String provenance,
+        boolean guess,
+        boolean turns,
+        boolean canForget,
+        @Nullable Curve curve,
+        List<String> faults) {
+    /** An editable value; its name is that of the form's parameter. */
+    record Box(String name, String label, String value) {}
+
+    private static final List<String> NAMES = List.of("low", "likely", "high");
+
+    static String id(Input input) {
+        return "in-" + input.path().replaceAll("[^A-Za-z0-9]+", "-").replaceAll("-$", "") + "-"
+                + Integer.toHexString(input.path().hashCode());
+    }
+
+    static FieldView of(InForce number, String currency, boolean turns) {
+        Input input = number.input();
+        Key key = input.key();
+        Dimension dimension = key.dimension();
+        return new FieldView(
+                id(input),
+                input.path(),
+                label(input),
+                dimension == Dimension.MONEY ? currency : "",
+                key.chance() == Chance.NONE ? one(number.value(), dimension) : three(number.value(), key),
+                key.chance() == Chance.NONE ? "" : BoxNames.hint(key),
+                Naming.provenance(number),
+                Naming.isGuess(number),
+                turns,
+                number.origin() == Origin.STATED && key.fallback().isPresent(),
+                number.value() instanceof Metalog m ? Curve.of(m) : null,
+                List.of());
+    }
+
+    private static String label(Input input) {
+        String label = input.key().label();
+        String whole = label.startsWith("of ") ? "share " + label : label;
+        return Lists.capital(input.key() == Key.UPCHARGE ? whole + " with " + input.part() : whole);
+    }
+
+    private static List<Box> one(Spread value, Dimension dimension) {
+        return List.of(new Box("value", "", written(dimension, value.likely())));
+    }
+
+    /** As a case file would have it; times in whole hours, halves and quarters, else in minutes. */
+    private static String written(Dimension dimension, double x) {
+        boolean minutes = dimension == Dimension.TIME && x > 1 && 4 * x != Math.rint(4 * x);
+        return minutes ? Written.number(60 * x) + " min" : Written.value(dimension, x);
+    }
+
+    /** A single value stands in the middle, with nothing on either side. */
+    private static List<Box> three(Spread value, Key key) {
+        List<String> labels = BoxNames.of(key);
+        Dimension d = key.dimension();
+        String low = value instanceof Metalog m ? written(d, m.low()) : "";
+        String high = value instanceof Metalog m ? written(d, m.high()) : "";
+        return List.of(
+                new Box(NAMES.get(0), labels.get(0), low),
+                new Box(NAMES.get(1), labels.get(1), written(d, value.likely())),
+                new Box(NAMES.get(2), labels.get(2), high));
+    }
+
+    /** The same as somebody typed it, with what is wrong with it. */
+    FieldView refused(Map<String, String> typed, List<String> wrong) {
+        List<Box> kept = boxes.stream()
+                .map(b -> new Box(b.name(), b.label(), typed.getOrDefault(b.name(), b.value())))
+                .toList();
+        return new FieldView(
+                id, path, label, unit, kept, hint, provenance, guess, turns, canForget, curve, List.copyOf(wrong));
+    }
+
+    public boolean isWrong() {
+        return !faults.isEmpty();
+    }
+}

@@ -1,0 +1,12 @@
+package footing.web.answer;
+
+import footing.io.figure.Figure;
+import footing.io.figure.FigureJson;
+import footing.io.figure.FigureTable;
+
+/** A figure with what the browser draws it from and the table behind it. */
+record FigureView(Figure figure, String json, FigureTable table) {
+    static FigureView of(Figure figure) {
+        return new FigureView(figure, FigureJson.write(figure), FigureTable.of(figure));
+    }
+}
