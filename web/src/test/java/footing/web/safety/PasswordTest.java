@@ -56,7 +56,7 @@ class PasswordTest {
         new PasswordFile(folder).set(PASSWORD.toCharArray());
         try (Server server = Server.start(new ServerOptions(0, "127.0.0.1", folder))) {
             Visitor visitor = new Visitor(server);
-            for (String path : new String[] {"/", "/cases/new", "/cases/import", "/actuator/health"}) {
+            for (String path : new String[] {"/", "/cases/new", "/cases/import", "/nope"}) {
                 assertThat(visitor.get(path).statusCode()).as(path).isEqualTo(302);
                 assertThat(visitor.get(path).headers().firstValue("Location").orElseThrow())
                         .endsWith("/login");
