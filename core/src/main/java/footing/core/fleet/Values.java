@@ -60,9 +60,8 @@ public final class Values {
         listed(inputs, Place.FULL_WEEK, crew.fullWeeks().size());
         listed(inputs, Place.FIX, crew.fixes().size());
         for (String assembly : assembliesInPlay()) {
-            boolean treats = stated.assembly(assembly).treats() != null;
             Key.of(Place.ASSEMBLY).stream()
-                    .filter(k -> treats || (k != Key.TREAT_PRICE && k != Key.TREAT_HOURS))
+                    .filter(k -> counts(k, stated.assembly(assembly)))
                     .forEach(k -> inputs.add(Input.of(k, assembly)));
         }
         Key.of(Place.MACHINE).forEach(k -> inputs.add(Input.of(k, machine.id())));
@@ -70,6 +69,14 @@ public final class Values {
                 .sorted()
                 .forEach(p -> inputs.add(new Input(Key.UPCHARGE, machine.id(), p)));
         return inputs.stream().flatMap(i -> find(i).stream()).toList();
+    }
+
+    /** False for what treating costs where nothing is treated and nobody says otherwise. */
+    private static boolean counts(Key key, Case.Assembly assembly) {
+        boolean ofTreating = key == Key.TREAT_PRICE || key == Key.TREAT_HOURS;
+        return !ofTreating
+                || assembly.treats() != null
+                || assembly.numbers().get(key).isPresent();
     }
 
     /** The ids of the assemblies of the carried and the considered packages. */

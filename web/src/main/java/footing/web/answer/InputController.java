@@ -146,7 +146,7 @@ class InputController {
     private ModelAndView saved(Editing.Outcome.Saved saved, String machine, HttpServletResponse response) {
         response.setHeader("HX-Retarget", "#case");
         response.setHeader("HX-Reswap", "morph:outerHTML");
-        return new ModelAndView(AnswerController.REGION, models.of(saved.kept(), saved.stated(), machine));
+        return new ModelAndView(AnswerPages.REGION, models.of(saved.kept(), saved.stated(), machine));
     }
 
     private static Optional<Case> stated(StoredCase kept) {

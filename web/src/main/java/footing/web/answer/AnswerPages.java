@@ -22,14 +22,14 @@ import org.springframework.web.servlet.ModelAndView;
 /** The answer to a case: of the whole fleet, and of one machine. */
 @Controller
 @RequestMapping("/cases/{id}")
-class AnswerController {
+class AnswerPages {
     static final String REGION = "answer/parts :: region";
 
     private final CaseStore store;
     private final CaseModel models;
     private final Answers answers;
 
-    AnswerController(CaseStore store, CaseModel models, Answers answers) {
+    AnswerPages(CaseStore store, CaseModel models, Answers answers) {
         this.store = store;
         this.models = models;
         this.answers = answers;
