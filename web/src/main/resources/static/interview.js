@@ -41,4 +41,9 @@
     timer = setTimeout(look, 50);
   });
   document.querySelector('.fault[role="alert"] a')?.focus();
+
+  // What was typed before this ran, or came back with the browser's Back.
+  const typed = Array.from(form.elements).filter((box) => box.id && box.value !== '');
+  typed.forEach((box) => touched.add(box.id));
+  if (typed.length > 0) look();
 })();

@@ -34,7 +34,7 @@ final class Interviewer {
     /** The answers that fit, by field. */
     Map<String, String> ask() throws IOException {
         List<Question> questions = Interview.questions();
-        say(questions.size() + " questions. An empty line or ? means 'don't know' and takes the guess in brackets.");
+        say(questions.size() + " questions. Enter or ? = don't know: it takes the guess in brackets.");
         for (int i = 0; i < questions.size() && !ended; i++) {
             Question question = questions.get(i);
             say("");

@@ -29,7 +29,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         description = "Asks eight questions about one contractor's mowers and writes a case file from the answers."
-                + " Nobody has to know them all: an empty line or ? leaves a guess, which the file names as one.")
+                + " Nobody has to know them all: Enter or ? = don't know leaves a guess, which the file names as one.")
 final class NewCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

@@ -102,7 +102,8 @@ public final class AnswerText {
         lines.head("Guesses that could turn a verdict, the weightiest first");
         guesses.stream().limit(MOST_GUESSES).forEach(g -> lines.hanging("  ", g.told(answer)));
         if (guesses.size() > MOST_GUESSES) {
-            lines.item("and " + Figures.word(guesses.size() - MOST_GUESSES) + " more.");
+            lines.item("and " + Figures.word(guesses.size() - MOST_GUESSES) + " more; all of them:");
+            next.everything().forEach(lines::line);
         }
     }
 

@@ -5,6 +5,8 @@ import footing.core.answer.Saving;
 import footing.core.fleet.ResolvedCrew;
 import footing.io.words.Advice;
 import footing.io.words.Figures;
+import footing.io.words.Lists;
+import footing.io.words.Naming;
 import footing.io.words.Odds;
 import footing.io.words.Verb;
 import java.util.ArrayList;
@@ -51,9 +53,15 @@ final class FleetTable {
                 .add(a));
         crews.forEach((crew, some) -> {
             String people = crew.people() == 1 ? "one person" : Figures.count(crew.people()) + " people";
-            lines.paragraph("Crew " + crew.id() + ", " + people);
+            lines.paragraph(crewName(crew.id()) + ", " + people);
             some.forEach(this::row);
         });
+    }
+
+    /** An id keeps its case. */
+    private static String crewName(String id) {
+        String name = Naming.crew(id);
+        return name.equals(id) ? id : Lists.capital(name);
     }
 
     private void row(Advice a) {

@@ -3,6 +3,7 @@ package footing.cli.text;
 import footing.core.answer.EntryAnswer;
 import footing.core.answer.MachineAnswer;
 import footing.core.fleet.Case;
+import footing.core.fleet.Terms;
 import footing.core.future.Parts;
 import footing.io.words.Advice;
 import footing.io.words.Figures;
@@ -44,6 +45,18 @@ final class MachineText {
                 : Pieces.changedWhen(machine.machine(), e.entry());
     }
 
+    /** With the id of its package. */
+    private String named(EntryAnswer e) {
+        String id = " (" + e.entry().id() + ")";
+        String name = name(e);
+        return (name.contains(id) ? name : name + id) + (neverDue(e) ? ": never comes due before the trade" : "");
+    }
+
+    private static boolean neverDue(EntryAnswer e) {
+        Double never = e.neverFitted();
+        return never != null && never >= 1;
+    }
+
     private List<EntryAnswer> cheapestFirst() {
         return machine.entries().stream()
                 .sorted(Comparator.comparingDouble(e -> e.cost().mean()))
@@ -55,15 +68,17 @@ final class MachineText {
         Table table = new Table("at the|start", "costs over|its life", "saves", "pays in");
         for (EntryAnswer e : cheapestFirst()) {
             boolean carried = e.entry().equals(machine.carried().entry());
+            boolean quiet = carried || neverDue(e);
             table.row(
-                    name(e),
+                    named(e),
                     List.of(
                             Figures.money(e.startCost()),
                             Figures.money(e.cost().mean()),
-                            carried ? "" : Figures.money(e.saving().mean()),
-                            carried ? "" : Odds.column(e.saving().chance())));
+                            quiet ? "" : Figures.money(e.saving().mean()),
+                            quiet ? "" : Odds.column(e.saving().chance())));
         }
         table.print(lines);
+        lines.item("In brackets: what 'footing explain' calls it.");
     }
 
     private void ladder() {
@@ -102,6 +117,18 @@ final class MachineText {
         }
         table.print(lines);
         lines.item("Below zero is money in.");
+        machine.machine().terms().loan().ifPresent(this::loan);
+    }
+
+    /** Why the start differs from what is paid at the start. */
+    private void loan(Terms.Loan loan) {
+        EntryAnswer about = advice.about();
+        if (about == null || !machine.machine().terms().loanApplies() || !(about.startCost() > 0)) {
+            return;
+        }
+        lines.item("The " + Figures.money(about.startCost()) + " for " + advice.piecesWhen() + " is paid over "
+                + loan.months() + " months at " + Figures.count(100 * loan.rate()) + " %: "
+                + Figures.money(about.parts().purchase()) + " in today's money.");
     }
 
     private void levels() {

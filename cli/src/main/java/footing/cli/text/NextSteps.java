@@ -21,6 +21,11 @@ public record NextSteps(String file) {
         }
     }
 
+    /** The whole answer, with what the page leaves out. */
+    List<String> everything() {
+        return ShellLines.of(List.of("footing", "assess", file, "--json"));
+    }
+
     List<Step> of(Answer answer, Advice dearest) {
         List<Step> steps = new ArrayList<>();
         if (answer.machines().size() > 1) {

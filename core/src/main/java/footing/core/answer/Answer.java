@@ -1,7 +1,8 @@
 package footing.core.answer;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
  * What Footing says of a case.
@@ -35,13 +36,14 @@ public record Answer(
                 .orElseThrow(() -> new IllegalArgumentException("no machine '" + id + "' in the answer"));
     }
 
-    /** The same answer with one more warning, if there is one. */
-    Answer warned(@Nullable String warning) {
-        if (warning == null) {
-            return this;
-        }
-        List<String> all = new java.util.ArrayList<>(warnings);
-        all.add(warning);
-        return new Answer(of, futures, seed, threshold, reached, complete, all, machines, fleet);
+    /** On how many of the futures inputs were moved, in a sentence; empty if on all of them, or none were moved. */
+    public Optional<String> movedOn() {
+        boolean moved = machines.stream().anyMatch(m -> m.drivers() != null);
+        return moved && futures > Sensitivity.FUTURES
+                ? Optional.of(String.format(
+                        Locale.ROOT,
+                        "What moves the answer, and which guesses could turn it, was found on the first %,d futures.",
+                        Sensitivity.FUTURES))
+                : Optional.empty();
     }
 }

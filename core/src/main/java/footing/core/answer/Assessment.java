@@ -4,7 +4,6 @@ import footing.core.fleet.Case;
 import footing.core.fleet.ResolvedMachine;
 import footing.core.fleet.Resolver;
 import footing.core.future.MachineFutures;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -70,7 +69,7 @@ public final class Assessment {
                 options.threshold(),
                 reached(needed, run),
                 complete,
-                new ArrayList<>(),
+                List.of(),
                 told,
                 fleet(told, savings));
     }
@@ -90,7 +89,8 @@ public final class Assessment {
     private static String reached(double[] needed, int run) {
         double most = Arrays.stream(needed).max().orElse(0);
         return most <= run
-                ? "Enough futures: every saving is known to half a percent of what the machine costs now."
+                ? "Enough ways were run that chance in the simulation matters no more than half a percent of what a"
+                        + " machine costs now; wrong inputs are not in that."
                 : String.format(
                         Locale.ROOT,
                         "About %,.0f futures would make every saving and chance as sure as wanted; %,d were run.",

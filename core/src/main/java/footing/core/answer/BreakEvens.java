@@ -15,12 +15,15 @@ import org.jspecify.annotations.Nullable;
  * Where an entry's mean saving is 0: flats that come s times as often, or another start cost.
  *
  * <p>s is the root nearest 1 within 0 to 10, found to 0.1 % on the first {@value Sensitivity#FUTURES} futures by rings
- * around 1 and Brent's method, then moved by one secant step through 1 and itself on all futures. Two roots within one
+ * around 1 and Brent's method, then moved by one secant step on all futures. Two roots within one
  * ring of the search are not told apart.
  */
 final class BreakEvens {
     private static final double[] RINGS = {0, 0.25, 0.6, 1, 2, 4, 9};
     private static final double ACCURACY = 2.5e-4;
+    private static final double SMALLEST = 1e-6;
+    private static final double NEARBY = 0.05;
+    private static final double MOST_STEP = 0.5;
     private static final double MOST = 10;
     private static final int EVALUATIONS = 60;
 
@@ -50,9 +53,10 @@ final class BreakEvens {
     }
 
     private @Nullable Double price(EntryAnswer entry) {
-        return entry.startCost() == 0
+        double worthOfOne = futures.presentValueOfOne();
+        return entry.startCost() == 0 || !(worthOfOne > 0)
                 ? null
-                : entry.startCost() + entry.saving().mean() / futures.presentValueOfOne();
+                : entry.startCost() + entry.saving().mean() / worthOfOne;
     }
 
     private EntryAnswer.@Nullable BreakEvenFlats flats(EntryAnswer entry, double root) {
@@ -115,16 +119,17 @@ final class BreakEvens {
             boolean oneIsZero = (saving[0] == 0) != (saving[1] == 0);
             return oneIsZero ? OptionalDouble.of(saving[0] == 0 ? s[0] : s[1]) : OptionalDouble.empty();
         }
-        BracketingNthOrderBrentSolver solver = new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY, 1e-9, 5);
+        BracketingNthOrderBrentSolver solver = new BracketingNthOrderBrentSolver(ACCURACY, SMALLEST, 1e-9, 5);
         return OptionalDouble.of(solver.solve(EVALUATIONS, x -> saving(entry, x, some), s[0], s[1]));
     }
 
+    /** One step from the root of the first futures to that of all, by the slope beside it on all. */
     private double secantStep(EntryAnswer entry, double s) {
-        double atOne = entry.saving().mean();
-        double atRoot = saving(entry.entry(), s, futures.futures());
-        double slope = (atRoot - atOne) / (s - 1);
-        double step = atRoot / slope;
-        return Math.abs(step) < Math.max(s, 1) ? s - step : s;
+        double beside = s + NEARBY * Math.max(s, NEARBY);
+        double here = saving(entry.entry(), s, futures.futures());
+        double slope = (saving(entry.entry(), beside, futures.futures()) - here) / (beside - s);
+        double step = here / slope;
+        return Math.abs(step) <= MOST_STEP * Math.max(s, NEARBY) ? s - step : s;
     }
 
     private double saving(ResolvedMachine.Entry entry, double scale, int n) {

@@ -1,21 +1,18 @@
 package footing.core.answer;
 
 import static footing.core.answer.Explanation.How.DIFFERENCE;
-import static footing.core.answer.Explanation.How.PRODUCT;
 import static footing.core.answer.Explanation.How.QUOTIENT;
 import static footing.core.answer.Explanation.How.SUM;
 import static footing.core.answer.Explanation.by;
 import static footing.core.answer.Explanation.leaf;
+import static footing.core.answer.StatedLeaves.product;
 
 import footing.core.answer.Explanation.Unit;
 import footing.core.fleet.Case;
-import footing.core.fleet.InForce;
-import footing.core.fleet.Input;
 import footing.core.fleet.Key;
 import footing.core.fleet.Position;
 import footing.core.fleet.ResolvedAssembly;
 import footing.core.fleet.ResolvedMachine;
-import footing.core.fleet.Values;
 import footing.core.fleet.When;
 import footing.core.future.MachineFutures;
 import footing.core.future.Tally;
@@ -29,7 +26,7 @@ final class CostTree {
     private final ResolvedMachine machine;
     private final ResolvedMachine.Entry entry;
     private final int index;
-    private final Values values;
+    private final StatedLeaves from;
     private final Tally tally;
     private final String counted;
 
@@ -38,7 +35,7 @@ final class CostTree {
         machine = futures.machine();
         index = entry;
         this.entry = machine.entries().get(entry);
-        values = new Values(stated, stated.machine(machine.id()));
+        from = new StatedLeaves(stated, machine);
         tally = futures.tally(entry, futures.futures());
         counted = "simulated: mean of " + futures.futures() + " futures, at present value";
     }
@@ -52,7 +49,7 @@ final class CostTree {
     Explanation startCost() {
         List<Explanation> items = new ArrayList<>();
         if (entry.upcharge().isPresent() && machine.isNew()) {
-            items.add(stated(Key.UPCHARGE, machine.id(), entry.id()));
+            items.add(from.stated(Key.UPCHARGE, machine.id(), entry.id()));
         } else if (entry.when() == When.NOW) {
             startItems(items);
         }
@@ -65,11 +62,13 @@ final class CostTree {
             if (machine.differs(entry, p)) {
                 ResolvedAssembly wanted = machine.assembly(entry, p);
                 boolean treated = wanted.madeByTreating(machine.assembly(machine.carried(), p));
-                items.add(
-                        product("set of " + wanted.id(), count(p), asm(treated ? Key.TREAT_PRICE : Key.PRICE, wanted)));
+                items.add(product(
+                        "set of " + wanted.id(),
+                        from.count(p),
+                        from.asm(treated ? Key.TREAT_PRICE : Key.PRICE, wanted)));
                 if (treated || !machine.isNew()) {
                     Key hours = treated ? Key.TREAT_HOURS : Key.CHANGE_HOURS;
-                    items.add(product("shop time for it", asm(hours, wanted), shopRate()));
+                    items.add(product("shop time for it", from.asm(hours, wanted), from.shopRate()));
                 }
                 if (!treated && wanted.carryOn() == 0) {
                     items.add(takeOff(p));
@@ -78,7 +77,7 @@ final class CostTree {
             }
         }
         if (changed && !machine.isNew()) {
-            items.add(product("leveling the deck", stated(Key.RELEVEL, machine.id(), ""), shopRate()));
+            items.add(product("leveling the deck", from.stated(Key.RELEVEL, machine.id(), ""), from.shopRate()));
         }
     }
 
@@ -91,7 +90,11 @@ final class CostTree {
                 Unit.SHARE,
                 "less 1 − hours on it / its usual life here");
         return product(
-                "fetched by the set taken off", count(p), asm(Key.TAKE_OFF, carried), asm(Key.PRICE, carried), unused);
+                "fetched by the set taken off",
+                from.count(p),
+                from.asm(Key.TAKE_OFF, carried),
+                from.asm(Key.PRICE, carried),
+                unused);
     }
 
     Explanation purchase() {
@@ -121,16 +124,17 @@ final class CostTree {
             ResolvedAssembly off = assembly(r.getKey().off());
             ResolvedAssembly fitted = assembly(r.getKey().fitted());
             boolean same = off.id().equals(fitted.id());
-            Explanation set =
-                    product("the set", count(fitted.position()), asm(same ? Key.RENEWAL_PRICE : Key.PRICE, fitted));
-            Explanation scrap = product("throwing the old one away", count(off.position()), asm(Key.SCRAP_FEE, off));
+            Explanation set = product(
+                    "the set", from.count(fitted.position()), from.asm(same ? Key.RENEWAL_PRICE : Key.PRICE, fitted));
+            Explanation scrap =
+                    product("throwing the old one away", from.count(off.position()), from.asm(Key.SCRAP_FEE, off));
             Explanation hours = by(
                     "shop hours",
                     Unit.HOURS,
                     SUM,
-                    List.of(asm(Key.CHANGE_HOURS, fitted), stated(Key.RELEVEL, machine.id(), "")));
+                    List.of(from.asm(Key.CHANGE_HOURS, fitted), from.stated(Key.RELEVEL, machine.id(), "")));
             Explanation each =
-                    by("each", Unit.MONEY, SUM, List.of(set, scrap, product("shop time", hours, shopRate())));
+                    by("each", Unit.MONEY, SUM, List.of(set, scrap, product("shop time", hours, from.shopRate())));
             String label = same ? "new sets of " + fitted.id() : fitted.id() + " in place of " + off.id();
             items.add(product(label, leaf("sets", r.getValue(), Unit.COUNT, counted), each));
         }
@@ -144,26 +148,28 @@ final class CostTree {
             items.add(product(
                     name,
                     leaf("flats", tally.flats(i), Unit.COUNT, counted),
-                    stated(Key.FIX_COST, machine.crew().id(), Integer.toString(i))));
+                    from.stated(Key.FIX_COST, machine.crew().id(), Integer.toString(i))));
         }
         tally.tires()
                 .forEach((id, n) -> items.add(product(
-                        "tires for " + id, leaf("tires", n, Unit.COUNT, counted), asm(Key.TIRE_PRICE, assembly(id)))));
+                        "tires for " + id,
+                        leaf("tires", n, Unit.COUNT, counted),
+                        from.asm(Key.TIRE_PRICE, assembly(id)))));
         tally.bothTires().forEach((id, n) -> {
             ResolvedAssembly a = assembly(id);
             Explanation tire = by(
                     "tire and throwing the old one away",
                     Unit.MONEY,
                     SUM,
-                    List.of(asm(Key.TIRE_PRICE, a), asm(Key.SCRAP_FEE, a)));
+                    List.of(from.asm(Key.TIRE_PRICE, a), from.asm(Key.SCRAP_FEE, a)));
             Explanation half = leaf("half of it", 0.5, Unit.FACTOR, "one side would be changed anyway");
             Explanation each = by(
                     "both sides made new",
                     Unit.MONEY,
                     SUM,
                     List.of(
-                            product("tires", count(a.position()), tire),
-                            product("shop time", half, asm(Key.CHANGE_HOURS, a), shopRate())));
+                            product("tires", from.count(a.position()), tire),
+                            product("shop time", half, from.asm(Key.CHANGE_HOURS, a), from.shopRate())));
             items.add(product("pairs for " + id, leaf("pairs", n, Unit.COUNT, counted), each));
         });
         return afterTax("repairs", items);
@@ -173,12 +179,12 @@ final class CostTree {
         Explanation crew = product(
                 "hours made up by the crew",
                 leaf("crew-hours made up", tally.madeUp(), Unit.HOURS, counted),
-                crew(Key.PEOPLE),
-                overtimeHour());
+                from.crew(Key.PEOPLE),
+                from.overtimeHour());
         Explanation one = product(
                 "after hours by one person",
                 leaf("hours after the day", tally.after(), Unit.HOURS, counted),
-                overtimeHour());
+                from.overtimeHour());
         return afterTax("crew time", List.of(crew, one));
     }
 
@@ -188,12 +194,12 @@ final class CostTree {
                 List.of(product(
                         "work never billed",
                         leaf("crew-hours lost", tally.lost(), Unit.HOURS, counted),
-                        crew(Key.BILLING),
+                        from.crew(Key.BILLING),
                         by(
                                 "share of it that is lost",
                                 Unit.SHARE,
                                 DIFFERENCE,
-                                List.of(one(), crew(Key.VARIABLE_COST))))));
+                                List.of(StatedLeaves.one(), from.crew(Key.VARIABLE_COST))))));
     }
 
     Explanation upkeep() {
@@ -204,8 +210,8 @@ final class CostTree {
                     "times looked after",
                     Unit.COUNT,
                     QUOTIENT,
-                    List.of(leaf("hours run", hours, Unit.HOURS, counted), asm(Key.CHECK_EVERY, a)));
-            items.add(product(id, looks, asm(Key.CHECK, a), hour()));
+                    List.of(leaf("hours run", hours, Unit.HOURS, counted), from.asm(Key.CHECK_EVERY, a)));
+            items.add(product(id, looks, from.asm(Key.CHECK, a), from.hour()));
         });
         return afterTax("upkeep", items);
     }
@@ -217,27 +223,27 @@ final class CostTree {
             String share = "mean of " + futures.futures() + " futures";
             items.add(product(
                     id + " traded with the machine",
-                    count(a.position()),
-                    asm(Key.TRADE_CREDIT, a),
-                    asm(Key.PRICE, a),
+                    from.count(a.position()),
+                    from.asm(Key.TRADE_CREDIT, a),
+                    from.asm(Key.PRICE, a),
                     leaf("share of it unused", t.unusedSold(), Unit.SHARE, share)));
             items.add(product(
                     "less for wear of " + id,
-                    count(a.position()),
-                    asm(Key.TRADE_DEDUCTION, a),
-                    asm(Key.RENEWAL_PRICE, a),
+                    from.count(a.position()),
+                    from.asm(Key.TRADE_DEDUCTION, a),
+                    from.asm(Key.RENEWAL_PRICE, a),
                     leaf("beyond half worn, counted as money out", -t.overwornSold(), Unit.SHARE, share)));
             if (t.moved() > 0) {
                 items.add(product(
                         id + " moved to the next machine",
-                        count(a.position()),
-                        asm(Key.CARRY_ON, a),
-                        asm(Key.PRICE, a),
+                        from.count(a.position()),
+                        from.asm(Key.CARRY_ON, a),
+                        from.asm(Key.PRICE, a),
                         leaf("share of it unused", t.unusedMoved(), Unit.SHARE, share)));
                 items.add(product(
                         "shop time for moving it",
-                        asm(Key.CHANGE_HOURS, a),
-                        shopRate(),
+                        from.asm(Key.CHANGE_HOURS, a),
+                        from.shopRate(),
                         leaf("share of futures, counted as money out", -t.moved(), Unit.SHARE, share)));
             }
         });
@@ -252,64 +258,9 @@ final class CostTree {
         Explanation relief = product(
                 "tax saved by what is not yet deducted",
                 leaf("not yet deducted", futures.undeducted(index), Unit.MONEY, "start cost less the schedule so far"),
-                values.find(Input.of(Key.TAX_RATE, "")).map(this::leafOf).orElseThrow(),
+                from.taxRate(),
                 leaf("a sum at the trade counts now", factors.nominal(), Unit.FACTOR, "discount rate"));
         return by("trade-in", Unit.MONEY, SUM, List.of(sold, relief));
-    }
-
-    private Explanation overtimeHour() {
-        return product(
-                "an hour of one person, made up",
-                hour(),
-                by("with the premium", Unit.FACTOR, SUM, List.of(one(), crew(Key.OVERTIME_PREMIUM))));
-    }
-
-    private Explanation hour() {
-        return product(
-                "an hour of one person",
-                crew(Key.WAGE),
-                by("with burden", Unit.FACTOR, SUM, List.of(one(), crew(Key.BURDEN))));
-    }
-
-    private static Explanation one() {
-        return leaf("all of it", 1, Unit.FACTOR, "by definition");
-    }
-
-    private Explanation shopRate() {
-        return stated(Key.SHOP_RATE, "", "");
-    }
-
-    private Explanation crew(Key key) {
-        return stated(key, machine.crew().id(), "");
-    }
-
-    private Explanation count(Position p) {
-        return stated(p == Position.DRIVE ? Key.COUNT_DRIVE : Key.COUNT_CASTER, machine.id(), "");
-    }
-
-    private Explanation asm(Key key, ResolvedAssembly a) {
-        return stated(key, a.id(), "");
-    }
-
-    private Explanation stated(Key key, String owner, String part) {
-        Input input = new Input(key, owner, part);
-        return leafOf(values.find(input).orElseThrow(() -> new IllegalStateException("nobody stated " + input.path())));
-    }
-
-    private Explanation leafOf(InForce input) {
-        Unit unit = switch (input.input().key().dimension()) {
-            case MONEY -> Unit.MONEY;
-            case METER_HOURS, TIME -> Unit.HOURS;
-            case SHARE -> Unit.SHARE;
-            case COUNT -> Unit.COUNT;
-        };
-        String source = switch (input.origin()) {
-            case STATED -> "yours: " + input.input().path();
-            case LEARNED -> "from your records: " + input.input().path();
-            case TYPICAL -> "typical, not a quote: " + input.input().path();
-            case DEFAULT -> "not stated: " + input.why();
-        };
-        return leaf(input.input().key().label(), input.value().likely(), unit, source);
     }
 
     private ResolvedAssembly assembly(String id) {
@@ -318,10 +269,6 @@ final class CostTree {
             throw new IllegalStateException("no assembly " + id);
         }
         return found;
-    }
-
-    private static Explanation product(String label, Explanation... factors) {
-        return by(label, Unit.MONEY, PRODUCT, List.of(factors));
     }
 
     private static Explanation sum(String label, List<Explanation> items) {
@@ -333,8 +280,7 @@ final class CostTree {
         if (!machine.terms().tax().isPresent()) {
             return before;
         }
-        Explanation rate =
-                values.find(Input.of(Key.TAX_RATE, "")).map(this::leafOf).orElseThrow();
-        return product(label, before, by("left after tax", Unit.SHARE, DIFFERENCE, List.of(one(), rate)));
+        Explanation rate = from.taxRate();
+        return product(label, before, by("left after tax", Unit.SHARE, DIFFERENCE, List.of(StatedLeaves.one(), rate)));
     }
 }

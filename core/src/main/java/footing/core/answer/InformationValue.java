@@ -27,6 +27,9 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  */
 final class InformationValue {
     private static final int INNER_KNOTS = 5;
+    /** More rows would only cost memory: the noise is far below what anybody would pay to know. */
+    private static final int MOST_FUTURES = 32_768;
+
     private static final double SIGNIFICANT = 0.001;
     private static final double SHOWN = 3;
     private static final NormalDistribution NORMAL = new NormalDistribution();
@@ -45,7 +48,7 @@ final class InformationValue {
         this.machine = machine;
         this.flats = flats;
         this.comparison = comparison;
-        futures = comparison.costs(0).length;
+        futures = Math.min(MOST_FUTURES, comparison.costs(0).length);
         this.seed = seed;
         choice = comparison.recommended();
     }
@@ -116,7 +119,7 @@ final class InformationValue {
     private double worth(List<double[]> scores) {
         List<double[]> gains = IntStream.range(0, machine.entries().size())
                 .filter(e -> e != choice)
-                .mapToObj(e -> comparison.saved(choice, e))
+                .mapToObj(e -> Arrays.copyOf(comparison.saved(choice, e), futures))
                 .toList();
         return worth(scores, gains);
     }

@@ -1,5 +1,6 @@
 package footing.core.answer;
 
+import footing.core.chance.Bounds;
 import footing.core.chance.Metalog;
 import footing.core.chance.Spread;
 import footing.core.fleet.Chance;
@@ -32,15 +33,16 @@ record Moves(Spread low, Spread high) {
     static Moves of(InForce input, Numbers machine) {
         Key key = input.input().key();
         if (input.value() instanceof Metalog m) {
-            return key.chance() == Chance.UNKNOWN
+            return key.chance() == Chance.UNKNOWN || m.bounds() == Bounds.SHARE
                     ? new Moves(Spread.of(m.low()), Spread.of(m.high()))
                     : new Moves(m.times(DOWN), m.times(UP));
         }
         double value = input.value().likely();
         double least = key == Key.KEEP_UNTIL
-                ? machine.get(Key.HOURS_NOW).map(Spread::likely).orElse(0.0) + 1
+                ? (machine.get(Key.HOURS_NOW).map(Spread::likely).orElse(0.0) + value) / 2
                 : Double.NEGATIVE_INFINITY;
-        double low = Math.max(key.range().clamp(value * DOWN), least);
-        return new Moves(Spread.of(low), Spread.of(key.range().clamp(value * UP)));
+        double down = Math.max(key.range().clamp(value * DOWN), least);
+        double up = key.range().clamp(value * UP);
+        return new Moves(Spread.of(Math.min(down, up)), Spread.of(Math.max(down, up)));
     }
 }

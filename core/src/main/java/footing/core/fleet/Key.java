@@ -72,7 +72,7 @@ public enum Key {
     TREAT_HOURS(time(Place.ASSEMBLY, "treatHours", Range.of(0, 100), "shop time to treat a set")
             .practice(0.5)),
     LIFE(life("life", "hours a set lasts").varies()),
-    LIFE_UNSURE(share(Place.ASSEMBLY, "lifeUnsure", 2, "how unsure its life is here")
+    LIFE_UNSURE(share(Place.ASSEMBLY, "lifeUnsure", 1, "how unsure its life is here")
             .orElse("life is known", 0)),
     FLAT_FACTOR(share(Place.ASSEMBLY, "flatFactor", 1, "flats left, of those sealant can stop")
             .unknown()

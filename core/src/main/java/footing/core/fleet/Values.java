@@ -60,13 +60,23 @@ public final class Values {
         listed(inputs, Place.FULL_WEEK, crew.fullWeeks().size());
         listed(inputs, Place.FIX, crew.fixes().size());
         for (String assembly : assembliesInPlay()) {
-            Key.of(Place.ASSEMBLY).forEach(k -> inputs.add(Input.of(k, assembly)));
+            Key.of(Place.ASSEMBLY).stream()
+                    .filter(k -> counts(k, stated.assembly(assembly)))
+                    .forEach(k -> inputs.add(Input.of(k, assembly)));
         }
         Key.of(Place.MACHINE).forEach(k -> inputs.add(Input.of(k, machine.id())));
         machine.upcharge().keySet().stream()
                 .sorted()
                 .forEach(p -> inputs.add(new Input(Key.UPCHARGE, machine.id(), p)));
         return inputs.stream().flatMap(i -> find(i).stream()).toList();
+    }
+
+    /** False for what treating costs where nothing is treated and nobody says otherwise. */
+    private static boolean counts(Key key, Case.Assembly assembly) {
+        boolean ofTreating = key == Key.TREAT_PRICE || key == Key.TREAT_HOURS;
+        return !ofTreating
+                || assembly.treats() != null
+                || assembly.numbers().get(key).isPresent();
     }
 
     /** The ids of the assemblies of the carried and the considered packages. */

@@ -246,7 +246,7 @@ final class CourseRun {
     private double replaceTire(int i, double age) {
         Article before = on;
         if (!before.holdsAir || !(age > 0.5)) {
-            tellTires(before, false, i);
+            told(before, false, i);
             return before.tirePrice;
         }
         double x = encounters.hour[i];
@@ -256,12 +256,12 @@ final class CourseRun {
             renew(x, place, encounters.present[i], encounters.nominal[i]);
             return 0;
         }
-        tellTires(before, true, i);
+        told(before, true, i);
         fit(fitted, x, place);
         return before.bothTires;
     }
 
-    private void tellTires(Article replaced, boolean both, int i) {
+    private void told(Article replaced, boolean both, int i) {
         if (ledger != null) {
             ledger.tires(replaced, both, encounters.present[i]);
         }

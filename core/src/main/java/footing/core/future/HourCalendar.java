@@ -42,7 +42,7 @@ final class HourCalendar {
         daysPerHour = new double[most];
         firstDayOfSeason = new int[most + 1];
         double hours = 0;
-        for (int year = asOf.getYear() - 1; hours < hoursLeft - SAME_HOUR; year++) {
+        for (int year = asOf.getYear() - 1; seasons == 0 || hours < hoursLeft - SAME_HOUR; year++) {
             hours = addSeason(season.startIn(year), season.endOfSeasonFrom(year), hours, hoursPerYear);
         }
     }

@@ -29,7 +29,7 @@ final class MachinePlan {
     final int[] driveCourse;
 
     final int[] casterCourse;
-    final byte[] weekOfDay;
+    final int[] weekOfDay;
     private final int[] yearOfDay;
     private final double gridPerHour;
     /** Nominal hours run by the start of each year from the first; the last is all of them. */
@@ -144,13 +144,13 @@ final class MachinePlan {
     }
 
     /** For each operating day the number of its full week, from 1; 0 for other days. */
-    private byte[] weeks(ResolvedCrew crew) {
-        byte[] week = new byte[calendar.days()];
+    private int[] weeks(ResolvedCrew crew) {
+        int[] week = new int[calendar.days()];
         List<ResolvedCrew.FullWeeks> all = crew.fullWeeks();
         for (int day = 0; day < week.length; day++) {
             for (int i = all.size() - 1; i >= 0; i--) {
                 if (all.get(i).days().contains(calendar.date(day))) {
-                    week[day] = (byte) (i + 1);
+                    week[day] = i + 1;
                 }
             }
         }

@@ -59,7 +59,7 @@ class PrecisionTest {
         MachineFutures run = new MachineFutures(answer.machine(SmallCase.RIDER).machine(), 1).runAll(answer.futures());
         assertThat(answer.futures()).isBetween(4000, 200_000);
         assertThat(Precision.needed(run, 0.8)).isLessThanOrEqualTo(answer.futures());
-        assertThat(answer.reached()).startsWith("Enough futures");
+        assertThat(answer.reached()).startsWith("Enough ways were run");
         assertThat(answer.complete()).isTrue();
     }
 

@@ -47,6 +47,7 @@ public final class AnswerJson {
     private static List<String> warnings(Answer answer, List<String> notes) {
         List<String> all = new ArrayList<>(notes);
         all.addAll(answer.warnings());
+        answer.movedOn().ifPresent(all::add);
         if (!answer.complete()) {
             all.add("Stopped before everything was known: this is what was known by then.");
         }

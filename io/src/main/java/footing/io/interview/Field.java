@@ -1,6 +1,8 @@
 package footing.io.interview;
 
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,6 +18,9 @@ public record Field(
         Shape shape,
         Guess guess,
         @Nullable OnlyIf onlyIf) {
+    private static final Set<String> UNKNOWN = Set.of(
+            "?", "don't know", "dont know", "do not know", "i don't know", "i dont know", "idk", "dunno", "no idea");
+
     static Field of(String id, String label, Shape shape, Guess guess) {
         return new Field(id, label, shape, guess, null);
     }
@@ -24,9 +29,17 @@ public record Field(
         return new Field(id, label, shape, guess, condition);
     }
 
-    /** True for an answer that leaves the field to its guess: nothing, blanks or a question mark. */
+    /** True for an answer that leaves the field to its guess: nothing, blanks, ? or 'no idea'. */
     public static boolean isUnknown(@Nullable String typed) {
-        return typed == null || typed.isBlank() || typed.strip().equals("?");
+        return typed == null || typed.isBlank() || UNKNOWN.contains(plain(typed));
+    }
+
+    private static String plain(String typed) {
+        return typed.strip()
+                .toLowerCase(Locale.ROOT)
+                .replace('\u2019', '\'')
+                .replaceAll("\\s+", " ")
+                .replaceFirst("(?<=\\w)[.!]$", "");
     }
 
     /** What is wrong with a typed text, and what would fit; empty if nothing is, as for 'don't know'. */

@@ -11,7 +11,7 @@ import java.util.Optional;
 
 /**
  * The eight questions a new case begins with. Answers are what was typed, by the id of the field; whatever is missing,
- * blank or a question mark is 'don't know' and leaves a guess, which the case file names as one.
+ * blank, a question mark or 'no idea' is 'don't know' and leaves a guess, which the case file names as one.
  */
 public final class Interview {
     private static final List<Question> QUESTIONS = questionsInOrder();

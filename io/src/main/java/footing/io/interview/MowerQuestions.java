@@ -62,7 +62,7 @@ final class MowerQuestions {
             Field.of(
                     "flats",
                     "Flats of one mower in a season",
-                    Shape.number(0, 200),
+                    Shape.number(0, 100),
                     Guess.practice(MowerQuestions::flats, "count the plugs bought, or have the crew write flats down")),
             Field.of(
                             "where",

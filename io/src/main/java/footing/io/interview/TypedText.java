@@ -109,7 +109,22 @@ final class TypedText {
                 return Read.fine(choices.get(i).value());
             }
         }
-        return wrong(typed, "is none of the choices", fits(shape));
+        return choices.stream()
+                .filter(c -> isAsShown(c, said))
+                .findFirst()
+                .map(c -> Read.fine(c.value()))
+                .orElseGet(() -> wrong(typed, "is none of the choices", fits(shape)));
+    }
+
+    /** The words of a choice, whole or up to their comma; a hyphen may be a blank. */
+    private static boolean isAsShown(Choice choice, String said) {
+        String plain = loose(said);
+        String words = choice.words().toLowerCase(Locale.ROOT);
+        return plain.equals(loose(words)) || plain.equals(loose(words.split(",", 2)[0]));
+    }
+
+    private static String loose(String words) {
+        return words.replaceAll("[-\\s]+", " ").strip();
     }
 
     private static Read date(String typed) {

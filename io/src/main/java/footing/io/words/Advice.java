@@ -123,4 +123,9 @@ public record Advice(
     public double seasons() {
         return machine.machine().hoursLeft() / machine.machine().hoursPerYear();
     }
+
+    /** False where a figure a season would be more than all there is. */
+    boolean hasASeason() {
+        return seasons() >= 1;
+    }
 }

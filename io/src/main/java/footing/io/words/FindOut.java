@@ -48,8 +48,8 @@ public record FindOut(Input input, double value) {
         String owner = input.owner();
         return switch (input.key()) {
             case FLATS_PER_SEASON, FLATS_PER_1000H -> "how often " + owner + " gets a flat";
-            case MAKE_UP_LATER -> "how much of its lost time crew " + owner + " makes up another day";
-            case FULL_LATER -> "how much crew " + owner + " makes up in its full weeks";
+            case MAKE_UP_LATER -> "how much of its lost time " + Naming.crew(owner) + " makes up another day";
+            case FULL_LATER -> "how much " + Naming.crew(owner) + " makes up in its full weeks";
             case LIFE_UNSURE -> "how long " + owner + " lasts on your ground";
             case FLAT_FACTOR -> "how many flats " + owner + " stops";
             case RUIN_FACTOR -> "how often a hit ruins " + owner;

@@ -74,7 +74,7 @@ public final class Headline {
                     + (only.isBetweenChanges() ? only.rivalWords() : "leave it " + only.asItIs()) + ".");
             return;
         }
-        sentences.add(Lists.capital(Lists.machines(ids(tossUps))) + " are toss-ups.");
+        sentences.add(Lists.machinesFirst(ids(tossUps)) + " are toss-ups.");
     }
 
     private void rest() {

@@ -33,6 +33,11 @@ public final class Lists {
                 + Figures.word(ids.size() - first.size()) + " more)";
     }
 
+    /** The same at the start of a sentence, where a number is capitalized and an id keeps its case. */
+    static String machinesFirst(List<String> ids) {
+        return ids.size() <= MOST_NAMED ? and(ids) : capital(machines(ids));
+    }
+
     /** A sentence's first letter. */
     public static String capital(String text) {
         return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);

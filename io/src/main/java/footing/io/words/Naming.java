@@ -16,17 +16,25 @@ public final class Naming {
         String label = label(input);
         return switch (input.key().place()) {
             case MONEY, LOAN, TAX -> label;
-            case CREW -> label + " (crew " + input.owner() + ")";
-            case FULL_WEEK -> label + " (crew " + input.owner() + ")";
+            case CREW -> label + " (" + crew(input.owner()) + ")";
+            case FULL_WEEK -> label + " (" + crew(input.owner()) + ")";
             case FIX ->
                 label + ", "
                         + stated.crew(input.owner())
                                 .fixes()
                                 .get(Integer.parseInt(input.part()))
-                                .name() + " (crew " + input.owner() + ")";
+                                .name() + " (" + crew(input.owner()) + ")";
             case ASSEMBLY -> label + " (" + input.owner() + ")";
             case MACHINE -> label + " (" + input.owner() + (input.part().isEmpty() ? "" : ", " + input.part()) + ")";
         };
+    }
+
+    /** 'crew streets'; an id that says so itself is not told twice. */
+    public static String crew(String id) {
+        if (id.equalsIgnoreCase("crew")) {
+            return "the crew";
+        }
+        return id.regionMatches(true, 0, "crew", 0, "crew".length()) ? id : "crew " + id;
     }
 
     /** 'of the flats at the drives' is a share of them. */

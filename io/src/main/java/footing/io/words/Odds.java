@@ -15,7 +15,7 @@ public final class Odds {
         if (chance > MOST) {
             return "better than 19 in 20";
         }
-        return chance < LEAST ? "less than 1 in 20" : about(chance);
+        return chance < LEAST ? "less than 1 in 20" : about(chance, "about half");
     }
 
     /** In a column of a table, as short as can be. */
@@ -23,14 +23,14 @@ public final class Odds {
         if (chance > MOST) {
             return ">19 in 20";
         }
-        return chance < LEAST ? "<1 in 20" : about(chance);
+        return chance < LEAST ? "<1 in 20" : about(chance, "even odds");
     }
 
-    private static String about(double chance) {
+    private static String about(double chance, String even) {
         if (!(chance >= 0 && chance <= 1)) {
             return "?";
         }
         long tenths = Math.min(9, Math.max(1, Math.round(10 * chance)));
-        return tenths == 5 ? "1 in 2" : tenths + " in 10";
+        return tenths == 5 ? even : tenths + " in 10";
     }
 }

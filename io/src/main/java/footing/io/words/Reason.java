@@ -29,22 +29,22 @@ public final class Reason {
         EntryAnswer about = advice.about();
         return about == null
                 ? "There is nothing else to choose from."
-                : new Reason(answer, advice).told(about).strip();
+                : new Reason(answer, advice).told(about).replace("  ", " ").strip();
     }
 
     private String told(EntryAnswer about) {
         return switch (advice.verb()) {
             case KEEP, ORDER_AS_IT_COMES -> nextBest(about) + " " + flats(about);
             case TOSS_UP -> isAllTheSame(about) ? allTheSame(about) : tossUp(about) + " " + flats(about);
-            default -> saves(about) + " " + flats(about) + neverFitted(about);
+            default -> saves(about) + " " + Levels.told(about) + " " + flats(about) + neverFitted(about);
         };
     }
 
     /** 'next best, airless drives, costs 136 more': no cause for alarm. */
     private String nextBest(EntryAnswer about) {
         double dearer = -about.saving().mean();
-        return "Next best, " + advice.piecesWhen() + ", costs " + Figures.money(dearer) + " more over its life ("
-                + Figures.money(dearer / advice.seasons()) + " a season).";
+        return "Next best, " + advice.piecesWhen() + ", costs " + Figures.money(dearer) + " more over its life"
+                + (advice.hasASeason() ? " (" + Figures.money(dearer / advice.seasons()) + " a season)." : ".");
     }
 
     private String saves(EntryAnswer about) {
@@ -53,7 +53,8 @@ public final class Reason {
 
     private String perHourAndSeason(double money) {
         double hours = advice.machine().machine().hoursLeft();
-        return Figures.rate(money / hours) + " an hour run, " + Figures.money(money / advice.seasons()) + " a season";
+        String hour = Figures.rate(money / hours) + " an hour run";
+        return advice.hasASeason() ? hour + ", " + Figures.money(money / advice.seasons()) + " a season" : hour;
     }
 
     private static boolean isAllTheSame(EntryAnswer about) {
@@ -84,7 +85,10 @@ public final class Reason {
                 : words + " would cost " + Figures.size(s.mean()) + " more on average, yet pay in " + odds + ".";
     }
 
-    /** 'Pays from 4 flats a season; you said 6.' The mean is told beside a three-point, as it is what is compared. */
+    /**
+     * 'Pays from 4 flats a season; you said 6.' The break-even is a mean over what is unsure; here it stands beside the
+     * usual value, as the user stated that one: at/now times usual.
+     */
     private String flats(EntryAnswer about) {
         EntryAnswer.BreakEvenFlats flats = about.breakEvenFlats();
         if (flats == null || advice.isBetweenChanges()) {
@@ -93,21 +97,29 @@ public final class Reason {
         boolean pays = about.saving().mean() >= 0;
         boolean moreIsBetter = pays == flats.at() <= flats.now();
         String would = pays ? "Pays " : "Would pay ";
-        return would + (moreIsBetter ? "from " : "up to ") + Figures.counted(flats.at(), "flat") + " a season; "
-                + said(flats.now()) + ".";
+        return would + (moreIsBetter ? "from " : "up to ") + Figures.counted(usual(flats), "flat") + " a season; "
+                + said() + ".";
     }
 
-    private String said(double mean) {
+    private double usual(EntryAnswer.BreakEvenFlats flats) {
+        double likely = perSeason().likely();
+        return flats.now() > 0 ? flats.at() / flats.now() * likely : flats.at();
+    }
+
+    private Spread perSeason() {
+        return advice.machine().machine().flatsPerSeason();
+    }
+
+    private String said() {
         Optional<InForce> found = flatsInForce();
-        if (found.isEmpty()) {
-            return "yours come to " + Figures.count(mean);
-        }
-        String who = found.get().origin() == Origin.LEARNED ? "your records say " : "you said ";
-        Spread spread = found.get().value();
-        return spread instanceof Metalog m
-                ? who + Figures.count(m.low()) + " to " + Figures.count(m.high()) + ", " + Figures.count(mean)
-                        + " on average"
-                : who + Figures.count(spread.likely());
+        String who = found.isEmpty()
+                ? "yours come to "
+                : found.get().origin() == Origin.LEARNED ? "your records say " : "you said ";
+        Spread spread = perSeason();
+        String range = spread instanceof Metalog m
+                ? " (" + Figures.count(m.low()) + " to " + Figures.count(m.high()) + ")"
+                : "";
+        return who + Figures.count(spread.likely()) + range;
     }
 
     private Optional<InForce> flatsInForce() {

@@ -75,8 +75,10 @@ public final class Worth {
                 .sum();
         double mean = some.stream().mapToDouble(Worth::mean).sum();
         double season = some.stream().mapToDouble(Worth::perSeason).sum();
-        return "worth about " + Figures.rate(mean / hours) + " an hour run and " + Figures.money(season) + " a season: "
-                + Figures.money(mean) + " over " + lives(some.size()) + ", in today's money";
+        String aSeason =
+                some.stream().allMatch(Advice::hasASeason) ? " and " + Figures.money(season) + " a season" : "";
+        return "worth about " + Figures.rate(mean / hours) + " an hour run" + aSeason + ": " + Figures.money(mean)
+                + " over " + lives(some.size()) + ", in today's money";
     }
 
     private static String lives(int machines) {

@@ -52,6 +52,30 @@ class InterviewTest {
         assertThat(guess.from()).isNotBlank();
     }
 
+    @ParameterizedTest
+    @MethodSource("ids")
+    void faults_dontKnowInAnyWords_leavesEveryFieldToItsGuess(String id) {
+        for (String typed :
+                List.of("", " ", "?", "Don't know", "don\u2019t know", "DONT KNOW", "idk", "Dunno", "no idea")) {
+            assertThat(Interview.faults(Map.of(id, typed))).isEmpty();
+            assertThat(Interview.guesses(Map.of(id, typed))).hasSameSizeAs(Interview.guesses(Map.of()));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "chargePer, crew-hour, crew",
+        "chargePer, Man hour, man",
+        "owned, about to be bought, order",
+        "second, 'yes, doing about 60 % of its work', yes",
+        "driveKind, airless, airless"
+    })
+    void caseText_choiceTypedAsShown_isTheSameAsItsName(String id, String typed, String value) {
+        java.time.LocalDate today = java.time.LocalDate.of(2027, 3, 1);
+        assertThat(Interview.caseText(Map.of(id, typed), today))
+                .isEqualTo(Interview.caseText(Map.of(id, value), today));
+    }
+
     @Test
     void guess_besideOtherAnswers_followsThem() {
         assertThat(guess("hoursNow", "owned", "order")).isEqualTo("0");
@@ -87,7 +111,7 @@ class InterviewTest {
             lastCut | 31-10 | 04-05
             lastCut | October | 04-05
             keepUntil | NaN | from 10 to 25000
-            flats | 1,5 | from 0 to 200
+            flats | 1,5 | from 0 to 100
             where | moon | lawns
             flatsEnd | left | drives
             plugShare | 0.65 | 65 %

@@ -31,7 +31,7 @@ class FiguresTest {
     void odds_atTheEnds_areNeverCertain() {
         assertThat(Odds.sentence(1)).isEqualTo("better than 19 in 20");
         assertThat(Odds.sentence(0)).isEqualTo("less than 1 in 20");
-        assertThat(Odds.sentence(0.5)).isEqualTo("1 in 2");
+        assertThat(Odds.sentence(0.5)).isEqualTo("about half");
         assertThat(Odds.sentence(Double.NaN)).isEqualTo("?");
         for (int i = 0; i <= 1000; i++) {
             assertThat(Odds.sentence(i / 1000.0)).doesNotContain("10 in 10").doesNotStartWith("0");

@@ -78,6 +78,17 @@ class HeadlineTest {
     }
 
     @Test
+    void of_tossUpsFirst_keepTheCaseOfTheirIds() {
+        Answer answer = new Invented()
+                .machine("m1", false, Verdict.CLOSE, "airless")
+                .saves("m1", "airless", When.NOW, UNCLEAR, 900)
+                .machine("m2", false, Verdict.CLOSE, "airless")
+                .saves("m2", "airless", When.NOW, UNCLEAR, 900)
+                .answer();
+        assertThat(Headline.of(answer)).isEqualTo("m1 and m2 are toss-ups.");
+    }
+
+    @Test
     void of_thirtyMachines_namesTheFirstAndCountsTheRest() {
         Invented fleet = new Invented();
         for (int i = 1; i <= 20; i++) {

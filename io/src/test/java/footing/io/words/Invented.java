@@ -54,13 +54,36 @@ public final class Invented {
     private final Map<String, Double> starts = new LinkedHashMap<>();
     private final Map<String, String> rivals = new LinkedHashMap<>();
     private EntryAnswer.@Nullable BreakEvenFlats breakEven;
+    private String flats = "{low: 3, likely: 6, high: 11}";
+    private int hoursNow;
+    private double partsAlone = 1;
+    private double partsAndTime = 2;
+
+    /** Flats a season of the machines named from here on. */
+    public Invented flats(String stated) {
+        flats = stated;
+        return this;
+    }
+
+    /** The meter of the machines named from here on; they are traded at 2,000 hours. */
+    public Invented hoursNow(int hours) {
+        hoursNow = hours;
+        return this;
+    }
+
+    /** What every entry saves counting parts alone, and with the crew's time. */
+    public Invented levels(double parts, double withTime) {
+        partsAlone = parts;
+        partsAndTime = withTime;
+        return this;
+    }
 
     /** A machine of 2,000 hours, 500 a season, that considers some packages. */
     public Invented machine(String id, boolean isNew, Verdict verdict, String... considers) {
-        machines.append("  - {id: %s, crew: north, hoursNow: 0, keepUntil: 2000, hoursPerYear: 500, crewOutput: 5 %%, "
-                .formatted(id));
-        machines.append("flatsPerSeason: {low: 3, likely: 6, high: 11}, carries: on-air, new: %s, consider: [%s]}\n"
-                .formatted(isNew, String.join(", ", considers)));
+        machines.append("  - {id: %s, crew: north, hoursNow: %d, keepUntil: 2000, hoursPerYear: 500, crewOutput: 5 %%, "
+                .formatted(id, hoursNow));
+        machines.append("flatsPerSeason: %s, carries: on-air, new: %s, consider: [%s]}\n"
+                .formatted(flats, isNew, String.join(", ", considers)));
         verdicts.put(id, verdict);
         return this;
     }
@@ -131,8 +154,8 @@ public final class Invented {
         EntryOutcome outcome = new EntryOutcome(
                 e, start, 0, 0, Parts.NONE, new Counts(1, 2, 3, 4, 5), 0.5, 0.6, new TreeMap<>(), List.of(0.0), 0);
         List<EntryAnswer.Level> levels = List.of(
-                new EntryAnswer.Level(EntryAnswer.Counting.PARTS, 1, 0.1),
-                new EntryAnswer.Level(EntryAnswer.Counting.PARTS_AND_TIME, 2, 0.2),
+                new EntryAnswer.Level(EntryAnswer.Counting.PARTS, partsAlone, 0.1),
+                new EntryAnswer.Level(EntryAnswer.Counting.PARTS_AND_TIME, partsAndTime, 0.2),
                 new EntryAnswer.Level(EntryAnswer.Counting.ALL, saving.mean(), saving.chance()));
         EntryAnswer.OverNext next = carried ? null : overNext(m, rivals.get(key), saving);
         EntryAnswer.Monthly monthly = start == 0 ? null : new EntryAnswer.Monthly(start / 36, 60, 36);

@@ -22,8 +22,53 @@ class ReasonTest {
                 .answer();
         assertThat(reason(answer))
                 .isEqualTo(
-                        "Saves 0.50 an hour run, 250 a season. Pays from 2.3 flats a season; you said 3 to 11, 6.7 on"
-                                + " average.");
+                        "Saves 0.50 an hour run, 250 a season. In parts and shop time alone it saves 1; the crew's paid"
+                                + " time adds 1 and work not lost 998. Pays from 2.1 flats a season; you said 6 (3 to"
+                                + " 11).");
+    }
+
+    @Test
+    void of_oneNumberOfFlats_isToldAsThatNumber() {
+        Answer answer = new Invented()
+                .flats("3")
+                .machine("A", false, Verdict.PAYS, "airless")
+                .saves("A", "airless", When.NOW, saving(1000, 200, 1800, 0.97), 900)
+                .breakEven(2.3, 3)
+                .answer();
+        assertThat(reason(answer)).endsWith("Pays from 2.3 flats a season; you said 3.");
+    }
+
+    @Test
+    void of_partsAloneLose_saysWhatMakesUpForIt() {
+        Answer answer = new Invented()
+                .machine("A", false, Verdict.PAYS, "airless")
+                .saves("A", "airless", When.NOW, saving(1314, 200, 1800, 0.97), 900)
+                .levels(-35, 890)
+                .answer();
+        assertThat(reason(answer))
+                .contains("In parts and shop time alone it loses 35; the crew's paid time adds 925 and work not lost"
+                        + " 424.");
+    }
+
+    @Test
+    void of_timeAndWorkPullApart_saysWhichWay() {
+        Answer answer = new Invented()
+                .machine("A", false, Verdict.PAYS, "airless")
+                .saves("A", "airless", When.NOW, saving(300, 200, 1800, 0.97), 900)
+                .levels(400, 200)
+                .answer();
+        assertThat(reason(answer))
+                .contains("saves 400; the crew's paid time takes off 200 and work not lost adds 100.");
+    }
+
+    @Test
+    void of_lessThanASeasonLeft_hasNoFigureASeason() {
+        Answer answer = new Invented()
+                .hoursNow(1700)
+                .machine("A", false, Verdict.KEEP, "airless")
+                .saves("A", "airless", When.NOW, saving(-91, -300, 20, 0.12), 900)
+                .answer();
+        assertThat(reason(answer)).endsWith("costs 91 more over its life.").doesNotContain("a season");
     }
 
     @Test
@@ -31,7 +76,7 @@ class ReasonTest {
         Answer answer = new Invented()
                 .machine("A", false, Verdict.PAYS, "airless")
                 .saves("A", "airless", When.NOW, saving(1000, 200, 1800, 0.97), 900)
-                .breakEven(9, 6.7)
+                .breakEven(9, 6)
                 .answer();
         assertThat(reason(answer)).contains("Pays up to 9 flats a season");
     }
@@ -41,7 +86,7 @@ class ReasonTest {
         Answer answer = new Invented()
                 .machine("A", false, Verdict.KEEP, "airless")
                 .saves("A", "airless", When.NOW, saving(-136, -300, 20, 0.12), 900)
-                .breakEven(8, 6.7)
+                .breakEven(8, 6)
                 .answer();
         assertThat(reason(answer))
                 .startsWith("Next best, airless drives and solid casters, costs 136 more over its life (34 a season).")

@@ -21,6 +21,11 @@ final class Queue {
         this.patienceMillis = patienceMillis;
     }
 
+    /** How many wait for their turn. */
+    int waiting() {
+        return waiting.get();
+    }
+
     /** Does the work when it is its turn; empty if it was turned away. */
     <T> Optional<T> inTurn(Supplier<T> work) {
         try {

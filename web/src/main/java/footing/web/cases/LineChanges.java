@@ -45,10 +45,16 @@ final class LineChanges {
         }
     }
 
+    /** The changed lines with one line around each of them. */
     static List<Line> between(String before, String after) {
+        return folded(all(before, after));
+    }
+
+    /** Every line of both texts, those in common once. */
+    static List<Line> all(String before, String after) {
         LineChanges changes = new LineChanges();
         changes.compare(before.lines().toList(), after.lines().toList());
-        return folded(changes.lines);
+        return changes.lines;
     }
 
     /** How many lines were taken away or put in. */
@@ -123,9 +129,10 @@ final class LineChanges {
         List<Line> shown = new ArrayList<>();
         for (int i = 0; i < near.length; i++) {
             if (near[i]) {
+                if (i > 0 && !near[i - 1] && !shown.isEmpty()) {
+                    shown.add(new Line(Fate.SKIPPED, ""));
+                }
                 shown.add(all.get(i));
-            } else if (i > 0 && near[i - 1] && i < near.length - 1) {
-                shown.add(new Line(Fate.SKIPPED, ""));
             }
         }
         return Collections.unmodifiableList(shown);

@@ -104,6 +104,11 @@ public final class Server implements AutoCloseable {
         context.getBean(WarmUp.class).start();
     }
 
+    /** One of the parts it is made of. */
+    <T> T part(String name, Class<T> type) {
+        return context.getBean(name, type);
+    }
+
     /** Waits until it is closed or the program is told to end. */
     public void awaitEnd() throws InterruptedException {
         ended.await();

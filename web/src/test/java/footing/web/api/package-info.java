@@ -1,0 +1,5 @@
+/** The page for programs. */
+@NullMarked
+package footing.web.api;
+
+import org.jspecify.annotations.NullMarked;
