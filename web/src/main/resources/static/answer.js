@@ -36,9 +36,18 @@
     return source ? source.closest('.field') : null;
   }
 
+  // True if what stands in a field is what it had, or is on its way: leaving a box after Enter is no second change.
+  function isKnown(field) {
+    const boxes = [...field.querySelectorAll('input[type=text]')];
+    return boxes.every(b => b.value === b.dataset.sent)
+        || (!field.classList.contains('wrong') && boxes.every(b => b.value === b.defaultValue));
+  }
+
   document.addEventListener('htmx:beforeRequest', event => {
     const field = fieldOf(event);
-    if (field) {
+    if (field && event.detail.requestConfig.elt === field && isKnown(field)) {
+      event.preventDefault();
+    } else if (field) {
       field.querySelectorAll('input').forEach(i => { i.dataset.sent = i.value; });
     }
   });
@@ -72,7 +81,7 @@
   // The drawer with the inputs, on narrow screens.
   function drawer(open) {
     const inputs = document.getElementById('inputs');
-    inputs.classList.toggle('open', open);
+    inputs.toggleAttribute('data-open', open);
     document.body.classList.toggle('with-drawer', open);
     document.getElementById('open-inputs').setAttribute('aria-expanded', String(open));
     document.getElementById(open ? 'close-inputs' : 'open-inputs').focus();
@@ -111,7 +120,7 @@
 
   document.addEventListener('keydown', event => {
     const inputs = document.getElementById('inputs');
-    if (event.key === 'Escape' && inputs && inputs.classList.contains('open')
+    if (event.key === 'Escape' && inputs && inputs.hasAttribute('data-open')
         && !document.getElementById('why').open) {
       drawer(false);
     }

@@ -302,7 +302,6 @@
     }
     chart.resize();
     chart.setOption(wanted, true);
-    box.dataset.shown = element.dataset.figure.length + ':' + width;
     box.footingSource = element.dataset.figure;
     box.footingWidth = width;
   }

@@ -30,7 +30,7 @@
       }
     }
     for (const { name } of [...from.attributes]) {
-      if (!to.hasAttribute(name) && !['open', 'data-old', 'value', 'style', 'data-shown'].includes(name)) {
+      if (!to.hasAttribute(name) && !['open', 'data-open', 'data-old', 'value', 'style'].includes(name)) {
         from.removeAttribute(name);
       }
     }
