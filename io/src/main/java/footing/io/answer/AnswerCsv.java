@@ -3,6 +3,7 @@ package footing.io.answer;
 import footing.core.answer.Answer;
 import footing.core.answer.EntryAnswer;
 import footing.core.answer.MachineAnswer;
+import footing.io.sheet.CsvTable;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.Locale;
@@ -20,16 +21,18 @@ public final class AnswerCsv {
      * @throws IOException if the writer does
      */
     public static void write(Answer answer, Writer to) throws IOException {
-        to.write(CsvRow.names());
-        for (MachineAnswer m : answer.machines()) {
-            for (int e = 0; e < m.entries().size(); e++) {
-                to.write(row(m, m.entries().get(e), e == m.recommended()));
+        try (CsvTable table = new CsvTable(to)) {
+            CsvRow row = new CsvRow(table);
+            row.names().end();
+            for (MachineAnswer m : answer.machines()) {
+                for (int e = 0; e < m.entries().size(); e++) {
+                    fill(row, m, m.entries().get(e), e == m.recommended());
+                }
             }
         }
     }
 
-    private static String row(MachineAnswer m, EntryAnswer e, boolean recommended) {
-        CsvRow row = new CsvRow();
+    private static void fill(CsvRow row, MachineAnswer m, EntryAnswer e, boolean recommended) {
         row.text(m.id()).text(m.machine().crew().id()).text(m.carried().entry().id());
         row.text(e.entry().id()).text(MachineJson.when(e.entry()));
         row.text(recommended ? "yes" : "no").text(m.verdict().name().toLowerCase(Locale.ROOT));
@@ -42,6 +45,6 @@ public final class AnswerCsv {
         row.number(e.breakEvenPrice());
         EntryAnswer.Monthly monthly = e.monthly();
         row.number(monthly == null ? null : monthly.payment()).number(monthly == null ? null : monthly.avoided());
-        return row.number(monthly == null ? null : (double) monthly.months()).line();
+        row.number(monthly == null ? null : (double) monthly.months()).end();
     }
 }

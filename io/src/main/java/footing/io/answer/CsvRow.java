@@ -5,12 +5,11 @@ import footing.core.answer.Estimate;
 import footing.core.answer.Saving;
 import footing.core.future.Counts;
 import footing.core.future.Parts;
-import footing.io.form.Written;
+import footing.io.sheet.CsvTable;
 import java.util.List;
-import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
 
-/** A row of comma-separated values after RFC 4180: lines end in CR LF, quotes within quoted cells are doubled. */
+/** A row of the table, its cells from left to right. */
 final class CsvRow {
     private static final List<String> NAMES = List.of(
             "machine",
@@ -64,34 +63,28 @@ final class CsvRow {
             "monthly.avoided",
             "monthly.months");
 
-    private final StringJoiner cells = new StringJoiner(",", "", "\r\n");
+    private final CsvTable table;
 
-    static String names() {
-        CsvRow row = new CsvRow();
-        NAMES.forEach(row::text);
-        return row.line();
+    CsvRow(CsvTable table) {
+        this.table = table;
     }
 
-    String line() {
-        return cells.toString();
-    }
-
-    /** A text cell. One that a spreadsheet would take for a formula is led by an apostrophe. */
-    CsvRow text(String value) {
-        boolean formula = !value.isEmpty() && "=+-@\t\r\n|".indexOf(value.charAt(0)) >= 0;
-        String safe = formula ? "'" + value : value;
-        boolean quoted = formula || safe.chars().anyMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
-        cells.add(quoted ? "\"" + safe.replace("\"", "\"\"") + "\"" : safe);
+    CsvRow names() {
+        NAMES.forEach(table::text);
         return this;
     }
 
-    /** A number with a decimal point, to 12 digits; empty if there is none. */
+    void end() {
+        table.end();
+    }
+
+    CsvRow text(String value) {
+        table.text(value);
+        return this;
+    }
+
     CsvRow number(@Nullable Double value) {
-        if (value != null && Math.abs(value) < Double.POSITIVE_INFINITY) {
-            cells.add(Written.number(value));
-        } else {
-            cells.add("");
-        }
+        table.number(value);
         return this;
     }
 
