@@ -74,6 +74,8 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new ExplainCommand(terminal))
                 .addSubcommand(new CompareCommand(terminal))
+                .addSubcommand(
+                        new CommandLine(new TrialCommand(terminal)).addSubcommand(new TrialPlanCommand(terminal)))
                 .addSubcommand(new SchemaCommand())
                 .addSubcommand(new ServeCommand(terminal))
                 .setOut(out)

@@ -34,7 +34,8 @@ record Steady(double[] values, double rate) {
         if (n < FEWEST_FOR_SPLINE || unsteadiness(log) <= STEADY) {
             return new Steady(x.clone(), rate);
         }
-        double[] seconds = Arrays.stream(log.times()).map(t -> t - log.times()[0]).toArray();
+        double[] seconds =
+                Arrays.stream(log.times()).map(t -> t - log.times()[0]).toArray();
         PolynomialSplineFunction spline = new SplineInterpolator().interpolate(seconds, x);
         double[] values = new double[n];
         Arrays.setAll(values, i -> spline.value(Math.min(i / rate, seconds[n - 1])));

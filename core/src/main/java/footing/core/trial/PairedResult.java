@@ -9,18 +9,17 @@ import org.jspecify.annotations.Nullable;
  * <p>Where all differences are the same to the last digit, the instrument is too coarse for a t-test. Then six pairs
  * are asked for, the fewest of which a sign test could say the same.
  *
+ * @param stated the margin as it was stated
+ * @param usualSpread of one run, as a share of the mean; serves until there are two pairs
  * @param test null with fewer than two pairs
  * @param equivalence null with fewer than two pairs
- * @param margin in the unit of the runs
- * @param furtherPairs how many more would tell, four times in five; 0 if it is told
  */
 public record PairedResult(
         List<Pair> pairs,
+        Margin stated,
+        double usualSpread,
         @Nullable PairedTest test,
-        @Nullable Equivalence equivalence,
-        double margin,
-        Verdict verdict,
-        int furtherPairs) {
+        @Nullable Equivalence equivalence) {
     private static final int FEWEST = 3;
     private static final int FEWEST_COARSE = 6;
     private static final double CONFIDENCE = 0.95;
@@ -29,30 +28,18 @@ public record PairedResult(
         pairs = List.copyOf(pairs);
     }
 
-    /** Judges pairs against a margin; {@code usualSpread} of one run, as a share of the mean, serves until there is one. */
+    /** Judges pairs against a margin. */
     public static PairedResult of(List<Pair> pairs, Margin margin, double usualSpread) {
-        double mean = pairs.stream().mapToDouble(Pair::mean).average().orElse(0);
-        double size = margin.at(mean);
         if (pairs.size() < 2) {
-            int needed = spreadless(margin, mean, usualSpread);
-            return new PairedResult(pairs, null, null, size, Verdict.NOT_ENOUGH, Math.max(1, needed - pairs.size()));
+            return new PairedResult(pairs, margin, usualSpread, null, null);
         }
         PairedTest test =
                 PairedTest.of(pairs.stream().mapToDouble(Pair::difference).toArray());
-        Equivalence equivalence = Equivalence.of(pairs, margin);
-        Verdict verdict = verdict(test, equivalence);
-        int further = verdict == Verdict.NOT_ENOUGH ? further(test, size) : 0;
-        return new PairedResult(pairs, test, equivalence, size, verdict, further);
+        return new PairedResult(pairs, margin, usualSpread, test, Equivalence.of(pairs, margin));
     }
 
-    private static int spreadless(Margin margin, double mean, double usualSpread) {
-        double ofPair = Math.sqrt(2) * usualSpread;
-        double asShare = margin.share() ? margin.size() : mean == 0 ? margin.size() : margin.size() / Math.abs(mean);
-        return Power.pairsForAlike(asShare / ofPair, Power.USUAL, Power.ALPHA);
-    }
-
-    private static Verdict verdict(PairedTest test, Equivalence equivalence) {
-        if (test.pairs() < (test.spread() > 0 ? FEWEST : FEWEST_COARSE)) {
+    public Verdict verdict() {
+        if (test == null || equivalence == null || test.pairs() < (test.spread() > 0 ? FEWEST : FEWEST_COARSE)) {
             return Verdict.NOT_ENOUGH;
         }
         if (equivalence.p() < Power.ALPHA) {
@@ -64,11 +51,26 @@ public record PairedResult(
         return Verdict.NOT_ENOUGH;
     }
 
-    /** Further pairs to see a difference of the measured size or, if there is none, to see that there is none. */
-    private static int further(PairedTest test, double margin) {
+    /** The margin in the unit of the runs. */
+    public double margin() {
+        return stated.at(mean());
+    }
+
+    /**
+     * How many more pairs would tell, four times in five; 0 if it is told. As many as show two alike things to be alike;
+     * where there are more already, as many as show a difference of the measured size.
+     */
+    public int furtherPairs() {
+        if (verdict() != Verdict.NOT_ENOUGH) {
+            return 0;
+        }
+        if (test == null) {
+            return Math.max(1, withoutSpread() - pairs.size());
+        }
         if (!(test.spread() > 0)) {
             return FEWEST_COARSE - test.pairs();
         }
+        double margin = margin();
         int alike =
                 margin > 0 ? Power.pairsForAlike(margin / test.spread(), Power.USUAL, Power.ALPHA) : Power.MOST_PAIRS;
         if (alike > test.pairs()) {
@@ -77,6 +79,17 @@ public record PairedResult(
         double effect = Math.max(Math.abs(test.mean()), margin / 2) / test.spread();
         int difference = (int) Math.ceil(Power.pairsForDifference(effect, Power.USUAL, Power.ALPHA));
         return Math.max(1, difference - test.pairs());
+    }
+
+    private int withoutSpread() {
+        double ofPair = Math.sqrt(2) * usualSpread;
+        double mean = Math.abs(mean());
+        double share = stated.share() || mean == 0 ? stated.size() : stated.size() / mean;
+        return Power.pairsForAlike(share / ofPair, Power.USUAL, Power.ALPHA);
+    }
+
+    private double mean() {
+        return pairs.stream().mapToDouble(Pair::mean).average().orElse(0);
     }
 
     public double meanOf(Side side) {

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.Arrays;
 import java.util.OptionalInt;
 import java.util.Random;
-import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
@@ -14,8 +13,10 @@ import org.junit.jupiter.api.Test;
 class RideTest {
     private static final AccelerationUnit SI = AccelerationUnit.METERS_PER_SECOND_SQUARED;
     private static final double G = 9.80665;
-    private static final DoubleUnaryOperator BUMPS =
-            t -> 1.5 * Math.sin(2 * Math.PI * 3 * t) + 0.8 * Math.sin(2 * Math.PI * 7.3 * t + 1);
+
+    private static double bumps(double t) {
+        return 1.5 * Math.sin(2 * Math.PI * 3 * t) + 0.8 * Math.sin(2 * Math.PI * 7.3 * t + 1);
+    }
 
     @Test
     void ride_phoneOnItsSide_findsUpByGravity() {
@@ -38,7 +39,8 @@ class RideTest {
 
     @Test
     void ride_withoutGravity_saysTheUnitIsUnchecked() {
-        assertThat(Signals.ride(Signals.log(200, 20, BUMPS, Weighting.WK)).findings())
+        assertThat(Signals.ride(Signals.log(200, 20, RideTest::bumps, Weighting.WK))
+                        .findings())
                 .containsExactly(new Finding.UnitUnchecked());
     }
 
@@ -47,9 +49,9 @@ class RideTest {
         Random random = new Random(4);
         double[] times = new double[2000];
         Arrays.setAll(times, i -> (i + 0.6 * random.nextDouble()) / 100);
-        double[] z = Arrays.stream(times).map(t -> G + BUMPS.applyAsDouble(t)).toArray();
-        Ride uneven = Signals.measured(
-                Ride.of(new Log(times, new double[][] {new double[2000], new double[2000], z}), SI, OptionalInt.empty()));
+        double[] z = Arrays.stream(times).map(t -> G + bumps(t)).toArray();
+        Ride uneven = Signals.measured(Ride.of(
+                new Log(times, new double[][] {new double[2000], new double[2000], z}), SI, OptionalInt.empty()));
         Ride even = Signals.measured(Ride.of(upright(100, 20, G), SI, OptionalInt.empty()));
         assertThat(uneven.findings()).hasAtLeastOneElementOfType(Finding.Resampled.class);
         assertThat(uneven.z().rms()).isCloseTo(even.z().rms(), Percentage.withPercentage(1));
@@ -61,23 +63,32 @@ class RideTest {
         assertThat(ride.findings())
                 .filteredOn(f -> f instanceof Finding.LowRate)
                 .singleElement()
-                .satisfies(f -> assertThat(((Finding.LowRate) f).highest()).isCloseTo(25, Percentage.withPercentage(0.1)));
+                .satisfies(
+                        f -> assertThat(((Finding.LowRate) f).highest()).isCloseTo(25, Percentage.withPercentage(0.1)));
         assertThat(Ride.of(upright(40, 20, G), SI, OptionalInt.empty())).isInstanceOf(Ride.TooSlow.class);
     }
 
     @Test
     void ride_gap_isToldAndLeftOut() {
         Log whole = upright(100, 30, G);
-        int[] kept = IntStream.range(0, whole.size()).filter(i -> i < 1000 || i > 1500).toArray();
+        int[] kept = IntStream.range(0, whole.size())
+                .filter(i -> i < 1000 || i > 1500)
+                .toArray();
         double[] times = Arrays.stream(kept).mapToDouble(i -> whole.times()[i]).toArray();
         double[][] channels = new double[3][];
-        Arrays.setAll(channels, c -> Arrays.stream(kept).mapToDouble(i -> whole.channels()[c][i]).toArray());
+        Arrays.setAll(
+                channels,
+                c -> Arrays.stream(kept)
+                        .mapToDouble(i -> whole.channels()[c][i])
+                        .toArray());
         Ride ride = Signals.measured(Ride.of(new Log(times, channels), SI, OptionalInt.empty()));
         assertThat(ride.findings()).hasAtLeastOneElementOfType(Finding.Gaps.class);
         assertThat(ride.seconds()).isCloseTo(25, Percentage.withPercentage(1));
         assertThat(ride.z().rms())
                 .isCloseTo(
-                        Signals.measured(Ride.of(whole, SI, OptionalInt.empty())).z().rms(),
+                        Signals.measured(Ride.of(whole, SI, OptionalInt.empty()))
+                                .z()
+                                .rms(),
                         Percentage.withPercentage(3));
     }
 
@@ -108,7 +119,6 @@ class RideTest {
     }
 
     private static Log upright(double rate, double seconds, double gravity) {
-        Log log = Signals.log(rate, seconds, t -> gravity * (1 + BUMPS.applyAsDouble(t) / G), Weighting.WK);
-        return log;
+        return Signals.log(rate, seconds, t -> gravity * (1 + bumps(t) / G), Weighting.WK);
     }
 }

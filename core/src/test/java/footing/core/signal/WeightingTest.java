@@ -33,7 +33,9 @@ class WeightingTest {
         Ride ride = Signals.ride(log);
         double rms = weighting == Weighting.WK ? ride.z().rms() : ride.x().rms();
         double band = Math.max(value.tolerance(), 0.01 * value.expected());
-        assertThat(1000 * rms * Math.sqrt(2)).as("%s", value).isBetween(value.expected() - band, value.expected() + band);
+        assertThat(1000 * rms * Math.sqrt(2))
+                .as("%s", value)
+                .isBetween(value.expected() - band, value.expected() + band);
     }
 
     @Test
@@ -47,7 +49,8 @@ class WeightingTest {
 
     @Test
     void ride_twiceTheShaking_isTwiceTheValueWhateverTheUnit() {
-        Log once = Signals.log(100, 20, t -> Math.sin(2 * Math.PI * 4 * t) + 0.3 * Math.sin(2 * Math.PI * 11 * t), Weighting.WK);
+        Log once = Signals.log(
+                100, 20, t -> Math.sin(2 * Math.PI * 4 * t) + 0.3 * Math.sin(2 * Math.PI * 11 * t), Weighting.WK);
         Log inG = Signals.map(once, a -> 2 * a / 9.80665);
         Ride.Reading twice = Ride.of(inG, AccelerationUnit.GRAVITY, OptionalInt.of(2));
         assertThat(((Ride.Measured) twice).ride().z().rms())

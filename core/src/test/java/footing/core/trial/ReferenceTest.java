@@ -18,7 +18,7 @@ class ReferenceTest {
     }
 
     private static double computed(ReferenceValue v) {
-        String[] name = v.function().split("\\.");
+        String[] name = v.function().split("\\.", -1);
         return switch (name[0]) {
             case "summary" -> ofSummary(name[1], v);
             case "paired" -> ofTest(name[1], PairedTest.of(differences(v, 0)));

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class TrialResultTest {
@@ -22,7 +24,7 @@ class TrialResultTest {
     void verdict_smallButClearDifference_isAlike() {
         List<Run> runs = runs("", 101, 100, 102, 101.1, 100, 98.9, 101, 100, 100.5, 99.6);
         PairedResult result = together(runs);
-        assertThat(result.test().p()).isLessThan(0.01);
+        assertThat(there(result.test()).p()).isLessThan(0.01);
         assertThat(result.verdict()).isEqualTo(Verdict.ALIKE);
         assertThat(result.furtherPairs()).isZero();
     }
@@ -74,8 +76,9 @@ class TrialResultTest {
                 .toList());
         assertThat(scaled.verdict()).isEqualTo(one.verdict());
         assertThat(scaled.furtherPairs()).isEqualTo(one.furtherPairs());
-        assertThat(swapped.test().t()).isEqualTo(-one.test().t());
-        assertThat(swapped.equivalence().p()).isEqualTo(one.equivalence().p());
+        assertThat(there(swapped.test()).t()).isEqualTo(-there(one.test()).t());
+        assertThat(there(swapped.equivalence()).p())
+                .isEqualTo(there(one.equivalence()).p());
     }
 
     @Test
@@ -86,8 +89,8 @@ class TrialResultTest {
         }
         TrialResult result = TrialResult.of(Drawn.trial(TrialKind.PULL, runs));
         assertThat(result.bySurface().keySet()).containsExactly("dry", "wet");
-        assertThat(result.bySurface().get("dry").verdict()).isEqualTo(Verdict.A_MORE);
-        assertThat(result.bySurface().get("wet").verdict()).isEqualTo(Verdict.B_MORE);
+        assertThat(there(result.bySurface().get("dry")).verdict()).isEqualTo(Verdict.A_MORE);
+        assertThat(there(result.bySurface().get("wet")).verdict()).isEqualTo(Verdict.B_MORE);
         assertThat(result.verdict()).isEqualTo(Verdict.NOT_ENOUGH);
         assertThat(result.caveats()).hasAtLeastOneElementOfType(Caveat.SurfacesDisagree.class);
     }
@@ -143,7 +146,7 @@ class TrialResultTest {
         assertThat(six.caveats()).contains(new Caveat.NotNoted(Condition.MASS, null));
         TrialResult three = bouts(2, 1, 0);
         assertThat(three.verdict()).isEqualTo(Verdict.NOT_ENOUGH);
-        assertThat(three.bouts().furtherBouts()).isBetween(20, 40);
+        assertThat(there(three.bouts()).furtherBouts()).isBetween(20, 40);
     }
 
     private static TrialResult bouts(int a, int b, int even) {
@@ -156,7 +159,11 @@ class TrialResultTest {
     }
 
     private static PairedResult together(List<Run> runs) {
-        return TrialResult.of(Drawn.trial(TrialKind.PULL, runs)).together();
+        return there(TrialResult.of(Drawn.trial(TrialKind.PULL, runs)).together());
+    }
+
+    private static <T> T there(@Nullable T thing) {
+        return Objects.requireNonNull(thing);
     }
 
     /** A and B in turn. */

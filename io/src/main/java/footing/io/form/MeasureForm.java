@@ -2,6 +2,7 @@ package footing.io.form;
 
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** A physical quantity with its unit; above zero unless {@code signed}. */
 public record MeasureForm(Quantity quantity, boolean signed) implements Form {
@@ -34,6 +35,20 @@ public record MeasureForm(Quantity quantity, boolean signed) implements Form {
         if (!(Double.isFinite(value) && (signed || value > 0))) {
             problems.error(at, scalar, quantity.words() + " above zero is due", "try: " + example());
         }
+    }
+
+    /** The value in the quantity's own unit; null if there is none that fits. */
+    public @Nullable Double value(@Nullable Node node) {
+        if (!(node instanceof Node.Scalar scalar)) {
+            return null;
+        }
+        Optional<Literal> literal = Literal.of(scalar.text());
+        Optional<Quantity.Unit> unit = literal.flatMap(l -> quantity.unit(l.unit()));
+        if (literal.isEmpty() || unit.isEmpty()) {
+            return null;
+        }
+        double value = unit.get().toOwn(literal.get().value());
+        return Double.isFinite(value) && (signed || value > 0) ? value : null;
     }
 
     @Override

@@ -41,7 +41,15 @@ public enum Quantity {
             "900 lb/in",
             unit("lb/in", 4.4482216152605, 0.0254),
             unit("N/mm", 1000, 1),
-            unit("kN/m", 1000, 1));
+            unit("kN/m", 1000, 1)),
+    /** In newtons. */
+    FORCE("a force", "420 lbf", unit("lbf", 4.4482216152605, 1), unit("N", 1, 1), unit("kN", 1000, 1)),
+    /** In square meters. */
+    AREA("an area", "45 in2", unit("in2", 64_516, 1e8), unit("cm2", 1, 1e4), unit("mm2", 1, 1e6), unit("m2", 1, 1)),
+    /** In degrees. */
+    ANGLE("an angle", "12 deg", unit("deg", 1, 1)),
+    /** In meters per second squared. */
+    ACCELERATION("an acceleration", "0.8 m/s2", unit("m/s2", 1, 1), unit("g", 9.80665, 1));
 
     private final String words;
     private final String example;
