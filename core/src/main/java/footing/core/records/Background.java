@@ -12,9 +12,14 @@ public interface Background {
         return "";
     }
 
+    /** The machines there are; those without a row are told of by their crew. */
+    default Set<String> machines() {
+        return Set.of();
+    }
+
     /** The share of a machine's flats at a position. */
     default double flatsAt(String machine, Spot spot) {
-        return spot == Spot.DRIVE ? 0.85 : 0.15;
+        return spot == Spot.DRIVE ? 0.6 : 0.4;
     }
 
     /** Flats of a set as a share of an air set's on the same ground. */

@@ -18,8 +18,8 @@ public final class CrewRates {
     /** Bounds of what is thinkable: a flat in an hour to one in a million hours; machines alike to all different. */
     private static final Grid.Box WIDEST = new Grid.Box(Math.log(1e-6), Math.log(1e3), Math.log(0.02), Math.log(5e3));
 
-    private static final double NEGLIGIBLE = 2e-7;
-    private static final int POINTS = 320;
+    private static final double NEGLIGIBLE = 1e-6;
+    private static final int POINTS = 400;
 
     private final List<Counted> machines;
     private final List<Grid.Cell> cells;
@@ -107,11 +107,6 @@ public final class CrewRates {
     /** What is known of a machine's rate, events per hour. */
     public Posterior rate(int machine) {
         return mixture(machines.get(machine));
-    }
-
-    /** What is known of the rate of a machine of this crew that has no records. */
-    public Posterior another() {
-        return mixture(new Counted(0, 0));
     }
 
     private Posterior mixture(Counted m) {

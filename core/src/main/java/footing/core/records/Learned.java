@@ -82,7 +82,7 @@ public record Learned(
      * The life of an assembly's sets.
      *
      * @param sets of known age; {@code wornOut} of them worn out; {@code unsaid} replaced and nobody wrote why
-     * @param bought purchases used because no single set was followed
+     * @param bought purchases used because no single set was followed; {@code setAside} rows of purchases were not
      */
     public record SetLife(
             String assembly,
@@ -90,6 +90,7 @@ public record Learned(
             int wornOut,
             int unsaid,
             Optional<Bought> bought,
+            int setAside,
             Optional<WeibullFit> fit,
             SurvivalCurve curve,
             LifePosterior posterior) {}

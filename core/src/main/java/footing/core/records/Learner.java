@@ -1,6 +1,7 @@
 package footing.core.records;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -54,10 +55,17 @@ public final class Learner {
 
     private List<Learned.Flats> flats() {
         Map<String, List<Watched>> crews = new LinkedHashMap<>();
+        Set<String> seen = new HashSet<>();
         for (History h : histories) {
-            Watched watched = Watched.of(h, background);
+            seen.add(h.machine);
             crews.computeIfAbsent(background.crew(h.machine), c -> new ArrayList<>())
-                    .add(watched);
+                    .add(Watched.of(h, background));
+        }
+        for (String machine : background.machines()) {
+            if (!seen.contains(machine)) {
+                crews.computeIfAbsent(background.crew(machine), c -> new ArrayList<>())
+                        .add(Watched.never(machine));
+            }
         }
         List<Learned.Flats> all = new ArrayList<>();
         crews.forEach((crew, machines) -> {
@@ -95,37 +103,47 @@ public final class Learner {
         int worn = (int) lives.stream().filter(Life::wornOut).count();
         int unsaid =
                 (int) own.stream().filter(s -> s.end() == SetSpan.End.UNSAID).count();
-        // A set followed to its end is among the purchases too; count it once.
-        Optional<Bought> bought = worn == 0 ? bought(assembly) : Optional.empty();
+        List<Entry> purchases = log.purchases().stream()
+                .filter(p -> p.assembly().equals(assembly))
+                .toList();
+        List<History> takers = takers(assembly);
+        List<Entry> during = worn > 0
+                // A set followed to its end is among the purchases too; count it once.
+                ? List.of()
+                : purchases.stream().filter(p -> isWatched(p, takers)).toList();
+        Optional<Bought> bought = during.isEmpty() ? Optional.empty() : Optional.of(bought(during, takers));
         return new Learned.SetLife(
                 assembly,
                 lives.size(),
                 worn,
                 unsaid,
                 bought,
+                purchases.size() - during.size(),
                 WeibullFit.of(lives),
                 SurvivalCurve.of(lives),
                 LifePosterior.of(lives, bought.stream().toList(), background.life(assembly)));
     }
 
-    /** Purchases of an assembly while the machines that take it were watched. */
-    private Optional<Bought> bought(String assembly) {
+    /** The machines with hours that take an assembly; all of them if nobody knows which do. */
+    private List<History> takers(String assembly) {
         Set<String> takers = background.takers(assembly);
-        List<History> watched = histories.stream()
+        return histories.stream()
                 .filter(h -> h.hours() > 0 && (takers.isEmpty() || takers.contains(h.machine)))
                 .toList();
-        double sets = 0;
-        boolean any = false;
-        for (Entry row : log.purchases()) {
-            boolean during = watched.stream()
-                    .anyMatch(h -> !row.date().isBefore(h.begin) && !row.date().isAfter(h.end));
-            if (row.assembly().equals(assembly) && during) {
-                sets += row.detail().quantity().orElse(1);
-                any = true;
-            }
-        }
-        double hours = watched.stream().mapToDouble(History::hours).sum();
-        return any && hours > 0 ? Optional.of(new Bought(sets, hours, watched.size())) : Optional.empty();
+    }
+
+    private static boolean isWatched(Entry purchase, List<History> takers) {
+        return takers.stream()
+                .anyMatch(h ->
+                        !purchase.date().isBefore(h.begin) && !purchase.date().isAfter(h.end));
+    }
+
+    private static Bought bought(List<Entry> purchases, List<History> takers) {
+        double sets = purchases.stream()
+                .mapToDouble(p -> p.detail().quantity().orElse(1))
+                .sum();
+        double hours = takers.stream().mapToDouble(History::hours).sum();
+        return new Bought(sets, hours, takers.size());
     }
 
     private List<Learned.Fixes> fixes() {

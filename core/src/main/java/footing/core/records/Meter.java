@@ -47,15 +47,24 @@ final class Meter {
         return atRow[row];
     }
 
+    /** How many readings were taken on or before a day; they stand in the order of time. */
+    private int after(long day) {
+        int low = 0;
+        int high = days.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            low = days.get(middle) <= day ? middle + 1 : low;
+            high = days.get(middle) <= day ? high : middle;
+        }
+        return low;
+    }
+
     OptionalDouble at(LocalDate date) {
         if (hours.isEmpty()) {
             return OptionalDouble.empty();
         }
         long day = date.toEpochDay();
-        int after = 0;
-        while (after < days.size() && days.get(after) <= day) {
-            after++;
-        }
+        int after = after(day);
         if (after == 0 || after == days.size()) {
             return OptionalDouble.of(hours.get(after == 0 ? 0 : after - 1));
         }

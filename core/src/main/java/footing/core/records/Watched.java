@@ -5,7 +5,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** One machine's flats and the hours they are counted over, on air tires. */
-record Watched(History history, double hours, boolean guessed, double exposure) {
+record Watched(String machine, double counted, double remembered, double hours, boolean guessed, double exposure) {
+    /** A machine without a row. */
+    static Watched never(String machine) {
+        return new Watched(machine, 0, 0, 0, false, 0);
+    }
+
     static Watched of(History h, Background background) {
         double metered = h.hours();
         OptionalDouble calendar = background.hours(h.machine, h.begin, h.end);
@@ -22,26 +27,25 @@ record Watched(History history, double hours, boolean guessed, double exposure) 
             double rest = Math.max(hours - covered, 0);
             ofAir += share * rest * background.ofAir(h.machine, background.carried(h.machine, spot));
         }
-        return new Watched(h, hours, guessed, ofAir);
+        return new Watched(h.machine, h.counted, h.remembered, hours, guessed, ofAir);
     }
 
     /** As the crew's rates count them: a count from memory in as many fewer hours. */
     CrewRates.Counted weighed() {
-        double flats = history.counted + history.remembered;
+        double flats = counted + remembered;
         if (!(exposure > 0)) {
             return new CrewRates.Counted(0, 0);
         }
-        double weight = history.counted > 0 ? 1 : Memory.weight(history.remembered);
+        double weight = counted > 0 ? 1 : Memory.weight(remembered);
         return new CrewRates.Counted(flats * weight, exposure * weight);
     }
 
     Learned.Flats learned(String crew, Posterior rate) {
         Optional<Limits> exact = Optional.empty();
-        if (exposure > 0 && history.remembered == 0) {
-            Limits counts = PoissonLimits.of((int) Math.rint(history.counted), Limits.SHARE);
+        if (exposure > 0 && remembered == 0) {
+            Limits counts = PoissonLimits.of((int) Math.rint(counted), Limits.SHARE);
             exact = Optional.of(new Limits(counts.low() / exposure, counts.high() / exposure));
         }
-        return new Learned.Flats(
-                history.machine, crew, history.counted, history.remembered, hours, guessed, exposure, exact, rate);
+        return new Learned.Flats(machine, crew, counted, remembered, hours, guessed, exposure, exact, rate);
     }
 }

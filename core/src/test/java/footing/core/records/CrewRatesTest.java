@@ -161,10 +161,13 @@ class CrewRatesTest {
     }
 
     @Test
-    void another_crewOfMuchRecords_leansOnTheCrew() {
+    void rate_machineWithoutHours_leansOnTheCrew() {
         List<CrewRates.Counted> crew = List.of(
-                new CrewRates.Counted(12, 1000), new CrewRates.Counted(11, 1000), new CrewRates.Counted(13, 1000));
-        assertThat(CrewRates.of(crew, FlatsPrior.COMMON).another().median() * 1000)
+                new CrewRates.Counted(12, 1000),
+                new CrewRates.Counted(11, 1000),
+                new CrewRates.Counted(13, 1000),
+                new CrewRates.Counted(0, 0));
+        assertThat(CrewRates.of(crew, FlatsPrior.COMMON).rate(3).median() * 1000)
                 .isBetween(9.0, 14.0);
     }
 

@@ -64,7 +64,23 @@ class LearnerTest {
                         "2026-11-01 A end 900")
                 .flats()
                 .get(0);
-        assertThat(flats.exposure()).isCloseTo(0.85 * (200 + 0.3 * 400) + 0.15 * 600, within(1e-9));
+        assertThat(flats.exposure()).isCloseTo(0.6 * (200 + 0.3 * 400) + 0.4 * 600, within(1e-9));
+    }
+
+    @Test
+    void learn_machineWithoutRows_isToldOfByItsCrew() {
+        Background two = new Background() {
+            @Override
+            public java.util.Set<String> machines() {
+                return java.util.Set.of("B");
+            }
+        };
+        Learned learned =
+                learn(two, "2026-04-01 A begin 300", "2026-05-01 A flat 350 quantity=30", "2026-11-01 A end 900");
+        Learned.Flats b = learned.flats().get(1);
+        assertThat(b.machine()).isEqualTo("B");
+        assertThat(b.unwatched()).isTrue();
+        assertThat(b.rate().median() * 1000).isGreaterThan(10);
     }
 
     @Test
