@@ -12,6 +12,7 @@ import footing.core.fleet.ResolvedMachine;
 import footing.core.fleet.Resolver;
 import footing.core.fleet.Values;
 import footing.core.future.MachineFutures;
+import footing.core.future.SharedDraws;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -26,6 +27,7 @@ final class Drivers {
     private final ResolvedMachine.Entry entry;
     private final long seed;
     private final int futures;
+    private final SharedDraws shared;
     private final ResolvedMachine base;
     private final List<InForce> inputs;
     private final End[] ends;
@@ -35,17 +37,18 @@ final class Drivers {
     /** What the case says with one input at one of its ends. */
     private record End(double saving, String decision) {}
 
-    Drivers(Case stated, MachineAnswer answer, ResolvedMachine.Entry entry, Options options, int futures) {
+    Drivers(Case stated, MachineAnswer answer, ResolvedMachine.Entry entry, Options options, MachineFutures run) {
         this.stated = stated;
         this.entry = entry;
         seed = options.seed();
-        this.futures = Math.min(Sensitivity.FUTURES, futures);
+        futures = Math.min(Sensitivity.FUTURES, run.futures());
+        shared = run.shared();
         machine = stated.machine(answer.id());
         base = answer.machine();
         inputs = new Values(stated, machine)
                 .all().stream().filter(i -> Moves.apply(i.input().key())).toList();
         ends = new End[2 * inputs.size()];
-        baseline = new Comparison(new MachineFutures(base, seed).runAll(this.futures), options.threshold());
+        baseline = new Comparison(new MachineFutures(base, seed, shared).runAll(futures), options.threshold());
         unmoved = decided(baseline);
     }
 
@@ -68,7 +71,7 @@ final class Drivers {
             return unmoved;
         }
         return input.origin() == Origin.DEFAULT
-                ? decided(baseline.with(new MachineFutures(affected(all, input.input()), seed).runAll(futures)))
+                ? decided(baseline.with(new MachineFutures(affected(all, input.input()), seed, shared).runAll(futures)))
                 : saving(all, input.input());
     }
 
@@ -83,7 +86,7 @@ final class Drivers {
         }
         ResolvedMachine pair = all.about(
                 List.of(all.carried(), all.entries().get(base.entries().indexOf(entry))));
-        MachineFutures run = MachineFutures.ofDifferences(pair, seed).runAll(futures);
+        MachineFutures run = MachineFutures.ofDifferences(pair, seed, shared).runAll(futures);
         return new End(new Sample(run.costs(0)).mean() - new Sample(run.costs(1)).mean(), unmoved.decision());
     }
 

@@ -66,7 +66,7 @@ final class Sensitivity {
     private void prepare(Job job) {
         EntryAnswer change = job.answer.bestChange();
         if (change != null) {
-            job.drivers = new Drivers(stated, job.answer, change.entry(), options, job.futures.futures());
+            job.drivers = new Drivers(stated, job.answer, change.entry(), options, job.futures);
         }
     }
 

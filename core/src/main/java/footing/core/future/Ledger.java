@@ -2,8 +2,8 @@ package footing.core.future;
 
 /** Told what happens in a course, for those who must explain a figure. The simulation itself needs none. */
 interface Ledger {
-    /** Encounter i is a flat of the set that is on. */
-    void flat(Encounters encounters, int i, Article on);
+    /** A hit is a flat of the set that is on. */
+    void flat(Hit hit, Article on);
 
     /** One tire is replaced on its wheel, or both sides where {@code both}. */
     void tires(Article on, boolean both, double present);

@@ -10,6 +10,9 @@ final class Simulation {
     private final Side[] sides;
     private final Course[] courses;
     private final double keep;
+    /** How often a worn-out tire goes flat against an average one: 1 + g/2. */
+    private final double mostOften;
+
     private final double[] constants;
     /** After-tax present values of the future just run, by course: parts only, with time, all. */
     private final double[][] parts;
@@ -40,14 +43,15 @@ final class Simulation {
     private @Nullable Tally tally;
     private int told;
 
-    Simulation(MachinePlan plan, int atMost) {
+    Simulation(MachinePlan plan, SharedDraws shared, int atMost) {
         this.plan = plan;
-        unknowns = new Unknowns(plan);
+        unknowns = new Unknowns(plan, shared);
         sides = new Side[] {
             new Side(plan, Position.DRIVE, unknowns), new Side(plan, Position.CASTER, unknowns),
         };
         courses = plan.courses.toArray(Course[]::new);
         keep = 1 - plan.machine.terms().taxRate();
+        mostOften = 1 + plan.machine.wornTireEffect() / 2;
         constants = plan.entryConstants();
         int n = plan.courses.size();
         parts = new double[n][atMost];
@@ -69,6 +73,7 @@ final class Simulation {
      */
     Block run(int from, int to, double[][] costs) {
         Block block = new Block(plan);
+        unknowns.draw(from, to);
         for (int f = from; f < to; f++) {
             future(f, f - from, block);
         }
@@ -80,7 +85,7 @@ final class Simulation {
     }
 
     private void future(int number, int slot, Block block) {
-        unknowns.draw(number);
+        unknowns.show(number);
         for (Side side : sides) {
             if (!side.leftOut) {
                 side.lives.draw(number);
@@ -111,22 +116,18 @@ final class Simulation {
 
     /** Hits that no article of a position could take as a flat are not kept. */
     private void drawEncounters(Side side, int number) {
-        double mostOften = 1 + plan.machine.wornTireEffect() / 2;
         double[] most = side.mostAccepted;
         java.util.Arrays.fill(most, 0);
-        double any = 0;
+        double mostOfAll = 0;
         for (Article a : side.articles) {
             double[] shares = unknowns.halfShares[a.index];
             for (int fix = 0; fix < most.length; fix++) {
-                most[fix] = Math.max(most[fix], shares[fix] * mostOften);
-                any = Math.max(any, shares[fix]);
+                double accepted = shares[fix] * mostOften;
+                most[fix] = accepted > most[fix] ? accepted : most[fix];
+                mostOfAll = accepted > mostOfAll ? accepted : mostOfAll;
             }
         }
-        if (any > 0) {
-            side.encounters.draw(number, unknowns, most);
-        } else {
-            side.encounters.size = 0;
-        }
+        side.encounters.draw(number, unknowns, most, mostOfAll);
     }
 
     private void combine(int e, int from, int to, double[] costs, Block block) {
