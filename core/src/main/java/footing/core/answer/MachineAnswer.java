@@ -47,7 +47,10 @@ public record MachineAnswer(
         }
     }
 
-    /** A default in force, how far it moves the saving and whether it could turn the verdict. */
+    /**
+     * A default in force, how far it moves the saving and whether it could turn the verdict: a fifth lower and higher,
+     * or, where it says there is none of a thing, what that may well be elsewhere.
+     */
     public record Guess(InForce input, double swing, boolean turnsVerdict) {}
 
     /** What it would be worth to know everything unknown, and each thing alone, before deciding. */
