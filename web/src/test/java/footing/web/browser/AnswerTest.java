@@ -170,6 +170,7 @@ class AnswerTest extends InBrowser {
     void machine_whereItGoes_everyPartOpensItsTree() {
         Page page = fleet();
         page.locator(".mrow .who a").first().click();
+        page.waitForURL("**/machines/*");
         page.locator("#where summary").click();
         Locator row = page.locator("#where tbody tr").first();
         assertThat(row.locator(".why")).hasCount(8);
