@@ -1,102 +1,10 @@
-// Draws figures from their definitions, in the colors of the page. Every figure has a table behind it with the same
-// values, so that a drawing is never the only way to them.
+// Turns figures, as they are defined, into what ECharts draws: one function for each kind.
 (function () {
   'use strict';
 
-  const STROKES = {
-    DASHED: [8, 5], SOLID: 'solid', DOTTED: [2, 4], DASH_DOT: [9, 4, 2, 4], LONG_DASH: [16, 5],
-    DASH_DOT_DOT: [9, 4, 2, 4, 2, 4]
-  };
-  // Patterns that tell the parts apart without color.
-  const PATTERNS = {
-    PART_2: { symbol: 'rect', dashArrayX: [1, 0], dashArrayY: [2, 5], rotation: -Math.PI / 4 },
-    PART_3: { symbol: 'circle', symbolSize: 0.6, dashArrayX: [[7, 7], [0, 7, 7, 0]], dashArrayY: [7, 0] },
-    PART_4: { symbol: 'rect', dashArrayX: [1, 0], dashArrayY: [3, 4], rotation: 0 },
-    PART_5: { symbol: 'rect', dashArrayX: [1, 0], dashArrayY: [2, 4], rotation: Math.PI / 4 },
-    PART_6: { symbol: 'rect', dashArrayX: [2, 6], dashArrayY: [6, 2] },
-    PART_7: { symbol: 'rect', dashArrayX: [1, 0], dashArrayY: [2, 4], rotation: Math.PI / 2 },
-    CARRIED: { symbol: 'rect', dashArrayX: [1, 0], dashArrayY: [3, 4], rotation: -Math.PI / 4 },
-    LOSS: { symbol: 'rect', dashArrayX: [1, 0], dashArrayY: [2, 5], rotation: -Math.PI / 4 }
-  };
-  const ROW = 58;
-  const BAR = 16;
-  const drawn = new Map();
-
-  let style = null;
-  const ink = name => style.getPropertyValue(name).trim();
-  const tone = t => ink('--tone-' + t.toLowerCase().replace('_', '-'));
-  const group = x => Math.round(Math.abs(x)).toString().replace(/\B(?=(\d{3})+$)/g, ',');
-  const money = x => (Math.round(x) < 0 ? '−' : '') + group(x);
-
-  function write(axis, x) {
-    switch (axis.unit) {
-      case 'NAME': return axis.names[x];
-      case 'METER_HOURS': return group(x) + ' h';
-      case 'MINUTES': return group(x) + ' min';
-      case 'SHARE': return Math.round(1000 * x) / 10 + ' %';
-      default: return money(x);
-    }
-  }
-
-  // Tooltips are elements, as the page's policy allows no styles in text.
-  function tip(lines) {
-    const box = document.createElement('div');
-    box.className = 'tip';
-    lines.forEach((line, i) => {
-      const p = document.createElement(i === 0 ? 'strong' : 'span');
-      p.textContent = line;
-      box.append(p);
-    });
-    return box;
-  }
-
-  function decal(t) {
-    const pattern = PATTERNS[t];
-    return pattern ? Object.assign({ color: ink('--pattern') }, pattern) : { symbol: 'none' };
-  }
-
-  function common(figure) {
-    return {
-      animation: false,
-      textStyle: { fontFamily: ink('--sans'), color: ink('--ink') },
-      aria: { enabled: false },
-      tooltip: {
-        trigger: 'item', confine: true, backgroundColor: ink('--paper'), borderColor: ink('--edge'),
-        textStyle: { color: ink('--ink'), fontSize: 13 }, extraCssText: 'box-shadow: none'
-      },
-      legend: {
-        top: 3, left: 0, itemWidth: 30, itemHeight: 11, itemGap: 14, padding: 0, selectedMode: false,
-        textStyle: { color: ink('--ink'), fontSize: 13 },
-        data: figure.series.filter(s => s.points.length).map(s => ({ name: s.name }))
-      }
-    };
-  }
-
-  function valueAxis(axis, narrow) {
-    return {
-      type: 'value', name: axis.title, nameLocation: 'middle', nameGap: 30, splitNumber: narrow ? 3 : 6,
-      nameTextStyle: { color: ink('--soft'), fontSize: 12 },
-      axisLine: { show: false }, axisTick: { show: false },
-      splitLine: { lineStyle: { color: ink('--line') } },
-      axisLabel: { color: ink('--soft'), fontSize: 12, hideOverlap: true, formatter: x => write(axis, x) }
-    };
-  }
-
-  // Upright lines are told of above the plot; a category axis that runs down has its start there.
-  function marks(figure, vertical) {
-    const end = vertical && figure.places.unit === 'NAME' ? 'start' : 'end';
-    return {
-      silent: true, symbol: 'none', animation: false,
-      data: figure.marks.map((m, i) => ({
-        [vertical ? 'xAxis' : 'yAxis']: m.value,
-        lineStyle: { color: ink('--ink'), width: m.value === 0 ? 1.2 : 1, type: m.value === 0 ? 'solid' : [3, 3] },
-        label: {
-          show: m.label !== '', formatter: m.label, color: ink('--ink'), fontSize: 12, position: end,
-          distance: [0, 4 + 14 * (i % 2)]
-        }
-      }))
-    };
-  }
+  const {
+    STROKES, ROW, BAR, dip, ink, tone, group, money, write, tip, decal, common, valueAxis, marks, legendRows, rowAxis, room
+  } = window.footingLook;
 
   function lines(figure, width) {
     const option = common(figure);
@@ -120,39 +28,6 @@
       data: s.points.map(p => [p.at, p.value])
     }));
     return { option, height: (narrow ? 280 : 330) + 26 * legendRows(figure, width) };
-  }
-
-  // How many lines a legend takes; names are about 7 pixels a letter.
-  function legendRows(figure, width) {
-    let rows = 1;
-    let used = 0;
-    for (const s of figure.series) {
-      const wide = 50 + 7.1 * s.name.length;
-      if (used > 0 && used + wide > width) {
-        rows++;
-        used = 0;
-      }
-      used += wide;
-    }
-    return rows;
-  }
-
-  // Names stand above their bars, at the very left.
-  function rowAxis(figure, width, side) {
-    return {
-      type: 'category', inverse: true, data: figure.places.names, axisLine: { show: false },
-      axisTick: { show: false }, splitLine: { show: false },
-      axisLabel: {
-        inside: true, margin: -side, color: ink('--ink'), fontSize: 13, lineHeight: 16, align: 'left', verticalAlign: 'bottom',
-        padding: [0, 0, BAR + 2, 0], formatter: name => '{name|' + name.replace(/[{}|]/g, ' ') + '}',
-        rich: { name: { backgroundColor: ink('--paper'), padding: [2, 6, 2, 0], fontSize: 13, lineHeight: 16 } }, width: width - 16, overflow: 'truncate', interval: 0
-      }, z: 5
-    };
-  }
-
-  // Above the rows: for the labels of marks, on one line or two.
-  function room(figure) {
-    return 8 + 18 * figure.marks.filter(m => m.label !== '').length;
   }
 
   function stacked(figure, width) {
@@ -227,6 +102,9 @@
     const side = inside ? 18 : Math.min(86, width / 5);
     option.grid = { left: side, right: side, top, bottom: 44 };
     option.xAxis = Object.assign(valueAxis(figure.values, width < 560), inside ? { min: 0 } : { scale: true });
+    if (inside) {
+      option.xAxis.axisLabel.formatter = group;
+    }
     option.yAxis = rowAxis(figure, width, side);
     option.tooltip.formatter = i => tip([figure.places.names[i.value[0]], i.seriesName,
       write(figure.values, i.value[1]) + (i.data.fromNote ? ' at ' + i.data.fromNote : '') + ' to '
@@ -271,12 +149,24 @@
       textAlign: align, verticalAlign: 'middle' } });
     return { type: 'group', children: [
       { type: 'rect', shape: { x: left, y: y - 5, width: Math.max(1, Math.abs(to - from)), height: 10 }, style: { fill: tone('QUIET') } },
+      ...turned(api, point, y, left, Math.max(from, to)),
       { type: 'rect', shape: { x: mean - 1.5, y: y - 9, width: 3, height: 18 }, style: { fill: tone(s.tone) } },
       note(left - 6, leftNote, 'right'), note(Math.max(from, to) + 6, rightNote, 'left')
     ] };
   }
 
+  // The part of a range that lies beyond zero from where it is now: there the change turns.
+  function turned(api, point, y, left, right) {
+    const zero = Math.min(right, Math.max(left, api.coord([0, api.value(0)])[0]));
+    const gains = point.value >= 0;
+    const from = gains ? left : zero;
+    const wide = gains ? zero - left : right - zero;
+    return wide < 1 ? [] : [{ type: 'rect', shape: { x: from, y: y - 5, width: wide, height: 10 },
+      style: { fill: tone(gains ? 'LOSS' : 'GAIN') } }];
+  }
+
   function option(figure, width) {
+    dip();
     switch (figure.kind) {
       case 'LINES': return lines(figure, width);
       case 'STACKED': return stacked(figure, width);
@@ -286,65 +176,5 @@
     }
   }
 
-  function draw(element) {
-    const box = element.querySelector('.drawing');
-    const width = box.clientWidth;
-    if (width === 0) {
-      return;
-    }
-    style = getComputedStyle(document.documentElement);
-    const { option: wanted, height } = option(JSON.parse(element.dataset.figure), width);
-    let chart = drawn.get(box);
-    box.style.height = height + 'px';
-    if (!chart) {
-      chart = echarts.init(box, null, { renderer: 'canvas' });
-      drawn.set(box, chart);
-    }
-    chart.resize();
-    chart.setOption(wanted, true);
-    box.footingSource = element.dataset.figure;
-    box.footingWidth = width;
-  }
-
-  const near = new IntersectionObserver(entries => {
-    for (const e of entries) {
-      if (e.isIntersecting && !drawn.has(e.target)) {
-        draw(e.target.closest('.fig'));
-      }
-    }
-  }, { rootMargin: '600px' });
-
-  const sized = new ResizeObserver(entries => {
-    for (const e of entries) {
-      if (drawn.has(e.target) && e.target.clientWidth !== e.target.footingWidth) {
-        draw(e.target.closest('.fig'));
-      }
-    }
-  });
-
-  function look() {
-    for (const [box, chart] of [...drawn]) {
-      if (!box.isConnected) {
-        chart.dispose();
-        drawn.delete(box);
-      }
-    }
-    document.querySelectorAll('.fig .drawing').forEach(box => {
-      const source = box.closest('.fig').dataset.figure;
-      if (drawn.has(box) && box.footingSource !== source) {
-        draw(box.closest('.fig'));
-      }
-      near.observe(box);
-      sized.observe(box);
-    });
-  }
-
-  const again = () => [...drawn.keys()].forEach(box => draw(box.closest('.fig')));
-  const all = () => document.querySelectorAll('.fig').forEach(draw);
-
-  document.addEventListener('DOMContentLoaded', look);
-  document.addEventListener('footing:swapped', look);
-  matchMedia('(prefers-color-scheme: dark)').addEventListener('change', again);
-  addEventListener('beforeprint', () => { document.documentElement.classList.add('printing'); all(); });
-  addEventListener('afterprint', () => { document.documentElement.classList.remove('printing'); again(); });
+  window.footingFigure = { option };
 })();

@@ -1,16 +1,14 @@
-package footing.web.answer;
+package footing.io.words;
 
 import footing.core.answer.EntryAnswer;
-import footing.io.words.Advice;
-import footing.io.words.Figures;
-import footing.io.words.Lists;
 import java.util.List;
 
 /** The loan test in words: does what is avoided in a month carry the payment? */
-final class LoanTest {
-    private LoanTest() {}
+public final class Payment {
+    private Payment() {}
 
-    static List<String> told(Advice a) {
+    /** What is paid at the start and by the month, then what is avoided; empty if there is nothing to change to. */
+    public static List<String> told(Advice a) {
         EntryAnswer about = a.about();
         if (about == null) {
             return List.of();
