@@ -35,8 +35,6 @@ final class FlatText {
         lines.head("A flat on " + a.id() + " as it is now, told by the clock (averages)");
         output(a, lines);
         cost.fixes().stream().filter(f -> f.flats() > 0).forEach(f -> lines.item(ClockedFlat.told(f)));
-        lines.item("The average flat costs " + Figures.money(cost.total()) + ": " + Figures.money(cost.cash())
-                + " for parts, " + Figures.money(cost.paid()) + " paid to make up time, " + Figures.money(cost.lost())
-                + " of work lost.");
+        lines.item(ClockedFlat.average(cost));
     }
 }

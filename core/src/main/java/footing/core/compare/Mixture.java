@@ -65,7 +65,7 @@ final class Mixture {
 
     private Case.Assembly assembly(Case.Assembly a) {
         Numbers numbers = numbers(a.numbers(), Place.ASSEMBLY, a.id(), "");
-        return new Case.Assembly(a.id(), a.kind(), a.position(), a.size(), a.treats(), numbers);
+        return new Case.Assembly(a.id(), a.kind(), a.position(), a.size(), a.treats(), a.priced(), numbers);
     }
 
     private Case.Machine machine(Case.Machine m) {

@@ -67,12 +67,18 @@ public record Case(
         }
     }
 
+    /**
+     * An assembly.
+     *
+     * @param priced the day its prices are of, where a catalog says so
+     */
     public record Assembly(
             String id,
             Kind kind,
             Position position,
             @Nullable String size,
             @Nullable String treats,
+            @Nullable LocalDate priced,
             Numbers numbers) {}
 
     public record WheelPackage(String id, String drive, String caster) {

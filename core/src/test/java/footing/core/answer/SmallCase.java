@@ -154,7 +154,7 @@ public final class SmallCase {
             String id, Kind kind, @Nullable String treats, Spread life, Map<Key, ? extends Number> values) {
         Position position = id.endsWith("drive") ? Position.DRIVE : Position.CASTER;
         return new Case.Assembly(
-                id, kind, position, null, treats, numbers(values).with(Key.LIFE, life));
+                id, kind, position, null, treats, null, numbers(values).with(Key.LIFE, life));
     }
 
     static Numbers numbers(Map<Key, ? extends Number> values) {

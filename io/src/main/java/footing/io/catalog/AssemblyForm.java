@@ -24,6 +24,7 @@ import footing.io.form.Tie;
 import footing.io.form.WordForm;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -83,15 +84,19 @@ public final class AssemblyForm {
                 may("hubLength", MeasureForm.of(Quantity.LENGTH)));
     }
 
-    /** The assembly; null if its kind or position can't be told. */
-    public static Case.@Nullable Assembly read(String id, Found found, Origin origin) {
+    /**
+     * The assembly; null if its kind or position can't be told.
+     *
+     * @param priced the day of its prices, where that is known
+     */
+    public static Case.@Nullable Assembly read(String id, Found found, Origin origin, @Nullable LocalDate priced) {
         Optional<Kind> kind = word(Kind.values(), found.text("kind"));
         Optional<Position> position = word(Position.values(), found.text("position"));
         if (kind.isEmpty() || position.isEmpty()) {
             return null;
         }
         Numbers numbers = found.numbers(Place.ASSEMBLY, origin);
-        return new Case.Assembly(id, kind.get(), position.get(), found.text("size"), found.text("treats"), numbers);
+        return new Case.Assembly(id, kind.get(), position.get(), found.text("size"), found.text("treats"), priced, numbers);
     }
 
     /** Whether what it says of treating makes sense beside the assembly it treats. */

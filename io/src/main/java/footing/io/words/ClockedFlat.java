@@ -38,6 +38,13 @@ public final class ClockedFlat {
                 + (money.isEmpty() ? "" : "; " + String.join(", ", money)) + ".";
     }
 
+    /** 'The average flat costs 212: 60 for parts, 90 paid to make up time, 62 of work lost.' */
+    public static String average(MachineAnswer.CostPerFlat cost) {
+        return "The average flat costs " + Figures.money(cost.total()) + ": " + Figures.money(cost.cash())
+                + " for parts, " + Figures.money(cost.paid()) + " paid to make up time, " + Figures.money(cost.lost())
+                + " of work lost.";
+    }
+
     /** What it costs in all. */
     public static double total(FixOutcome fix) {
         return fix.cash() + fix.paid() + fix.lost();
