@@ -32,7 +32,7 @@ final class Assumptions {
         Table.Builder table = Table.named(id, title, "number", "#value", "where it comes from");
         numbers.forEach(n -> table.row(
                 Cell.text(footing.io.words.Lists.capital(Naming.of(stated, n.input()))),
-                Cell.spread(value(n), n.value()),
+                Cell.text(Cell.minus(value(n))),
                 Cell.text(Naming.provenance(n))));
         return table.built();
     }

@@ -1,6 +1,5 @@
 package footing.io.proposal;
 
-import footing.core.chance.Spread;
 import footing.io.words.Figures;
 import footing.io.words.Odds;
 import org.jspecify.annotations.Nullable;
@@ -37,11 +36,6 @@ record Cell(String shown, @Nullable Double number) {
 
     static Cell meter(double hours) {
         return new Cell(Figures.money(hours) + " h", hours);
-    }
-
-    /** The likely value as the number, all of it as the text. */
-    static Cell spread(String shown, Spread value) {
-        return new Cell(minus(shown), value.likely());
     }
 
     /** A minus sign in place of a hyphen before a digit. */

@@ -114,7 +114,7 @@ final class MachineTables {
                 "by-year",
                 "What leaves the bank account by year, in that year's money",
                 "year",
-                "#" + advice.asItIs(),
+                "#without the change",
                 "#with the change",
                 "#left by it so far");
         EntryAnswer about = advice.about();

@@ -19,6 +19,7 @@ final class Pages {
 
     private static final double PRINTED = 0.88;
     private static final int TALLEST = 900;
+    private static final int DENSE = 60;
 
     private static final Pattern START =
             Pattern.compile("<svg width=\"[0-9.]+\" height=\"[0-9.]+\"[^>]*? viewBox=\"[^\"]*\"");
@@ -67,7 +68,7 @@ final class Pages {
     }
 
     void bare(Table table) {
-        out.open("table", "class", "figures");
+        out.open("table", "class", table.rows().size() > DENSE ? "dense" : "plain");
         out.open("thead").open("tr");
         table.columns()
                 .forEach(c -> out.element("th", c.head(), "class", c.numbers() ? "n" : "t", "scope", "col"));
@@ -75,7 +76,8 @@ final class Pages {
         for (List<Cell> row : table.rows()) {
             out.open("tr");
             for (int i = 0; i < row.size(); i++) {
-                out.element("td", row.get(i).shown(), "class", table.columns().get(i).numbers() ? "n" : "t");
+                String side = table.columns().get(i).numbers() ? "n" : "t";
+                out.element("td", row.get(i).shown(), "class", side + (table.isNarrow(i) ? " whole" : ""));
             }
             out.close();
         }

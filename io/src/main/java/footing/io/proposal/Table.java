@@ -9,6 +9,8 @@ import java.util.List;
  * @param id the name of its file
  */
 record Table(String id, String title, List<Column> columns, List<List<Cell>> rows) {
+    private static final int NARROW = 26;
+
     /** A column; numbers stand at its right. */
     record Column(String head, boolean numbers) {}
 
@@ -24,6 +26,11 @@ record Table(String id, String title, List<Column> columns, List<List<Cell>> row
 
     boolean isEmpty() {
         return rows.isEmpty();
+    }
+
+    /** True for a column of short cells, none of which should be broken. */
+    boolean isNarrow(int column) {
+        return rows.stream().allMatch(r -> r.get(column).shown().length() <= NARROW);
     }
 
     /** Collects rows under heads; a head that starts with {@code #} is one of numbers. */
