@@ -43,9 +43,8 @@ final class Printing {
         if (!force) {
             for (String name : Tables.names(answer)) {
                 if (Files.exists(folder.resolve(name))) {
-                    throw new BadInput(
-                            folder.resolve(name) + " is there already; name another folder, or write over it with"
-                                    + " --force");
+                    throw new BadInput(folder.resolve(name)
+                            + " is there already; name another folder, or write over it with" + " --force");
                 }
             }
         }

@@ -25,8 +25,9 @@ import picocli.CommandLine.Spec;
         name = "proposal",
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
-        description = "Answers a case on paper: a PDF with the answer on page one, the workings behind it, an order sheet"
-                + " and a list of what comes after.")
+        description =
+                "Answers a case on paper: a PDF with the answer on page one, the workings behind it, an order sheet"
+                        + " and a list of what comes after.")
 final class ProposalCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -84,7 +85,10 @@ final class ProposalCommand implements Callable<Integer> {
         commandLine.getOut().println("Wrote " + terminal.letters().shown(file));
         if (folder != null) {
             int tables = printing.tables(answer, folder, force);
-            commandLine.getOut().println("Wrote " + tables + " tables into " + terminal.letters().shown(String.valueOf(folder)));
+            commandLine
+                    .getOut()
+                    .println("Wrote " + tables + " tables into "
+                            + terminal.letters().shown(String.valueOf(folder)));
         }
         return 0;
     }
@@ -97,9 +101,8 @@ final class ProposalCommand implements Callable<Integer> {
                     .println("With " + stated.machines().size() + " machines the proposal is shortened and rests on a"
                             + " quick answer; --machine ID prints one in full.");
         }
-        OptionalInt count = futures == null
-                ? OptionalInt.empty()
-                : OptionalInt.of(AnswerOptions.checkedFutures(futures));
+        OptionalInt count =
+                futures == null ? OptionalInt.empty() : OptionalInt.of(AnswerOptions.checkedFutures(futures));
         Options options = new Options(
                 count, Options.USUAL_SEED, Options.USUAL_THRESHOLD, quick || many, Optional.ofNullable(machine));
         try (Threads threads = Threads.usual();
@@ -112,8 +115,7 @@ final class ProposalCommand implements Callable<Integer> {
         if (paper == null) {
             return Paper.usual(stated.heading().si());
         }
-        return Paper.named(paper)
-                .orElseThrow(() -> new BadInput("--paper " + paper + ": letter or a4 would fit"));
+        return Paper.named(paper).orElseThrow(() -> new BadInput("--paper " + paper + ": letter or a4 would fit"));
     }
 
     private Path path(String name) throws BadInput {

@@ -25,7 +25,13 @@ final class Moved {
                                 c.assemblies(),
                                 x -> x.id().equals(input.owner()),
                                 x -> new Case.Assembly(
-                                        x.id(), x.kind(), x.position(), x.size(), x.treats(), x.priced(), put.apply(x.numbers()))));
+                                        x.id(),
+                                        x.kind(),
+                                        x.position(),
+                                        x.size(),
+                                        x.treats(),
+                                        x.priced(),
+                                        put.apply(x.numbers()))));
             case MACHINE ->
                 withMachines(
                         c, replace(c.machines(), x -> x.id().equals(input.owner()), x -> machine(x, input, value)));

@@ -22,9 +22,9 @@ import footing.io.form.Quantity;
 import footing.io.form.TextForm;
 import footing.io.form.Tie;
 import footing.io.form.WordForm;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -96,7 +96,8 @@ public final class AssemblyForm {
             return null;
         }
         Numbers numbers = found.numbers(Place.ASSEMBLY, origin);
-        return new Case.Assembly(id, kind.get(), position.get(), found.text("size"), found.text("treats"), priced, numbers);
+        return new Case.Assembly(
+                id, kind.get(), position.get(), found.text("size"), found.text("treats"), priced, numbers);
     }
 
     /** Whether what it says of treating makes sense beside the assembly it treats. */

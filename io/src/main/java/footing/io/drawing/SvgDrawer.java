@@ -78,7 +78,8 @@ public final class SvgDrawer {
 
     private static final Pattern TEXT = Pattern.compile("<text ([^>]*)>");
     private static final Pattern SIZE = Pattern.compile("font(?:-size)?:([0-9.]+)px");
-    private static final Pattern HALO = Pattern.compile(" (stroke|stroke-width|paint-order|stroke-miterlimit)=\"[^\"]*\"");
+    private static final Pattern HALO =
+            Pattern.compile(" (stroke|stroke-width|paint-order|stroke-miterlimit)=\"[^\"]*\"");
 
     /**
      * The printing library knows neither text set by its middle nor a halo below the letters, and makes text of 12 pixels
@@ -92,7 +93,10 @@ public final class SvgDrawer {
         Matcher size = SIZE.matcher(attributes);
         double pixels = size.find() ? Double.parseDouble(size.group(1)) : 12;
         String middle = String.format(java.util.Locale.ROOT, "dy=\"%.2f\"", 0.35 * pixels);
-        return "<text " + HALO.matcher(attributes).replaceAll("").replace("dominant-baseline=\"central\"", middle)
+        return "<text "
+                + HALO.matcher(attributes)
+                        .replaceAll("")
+                        .replace("dominant-baseline=\"central\"", middle)
                         .replaceAll("\\b12px", "12.01px")
                 + ">";
     }

@@ -121,7 +121,9 @@ final class AfterList {
                 now + m.hoursLeft(),
                 m,
                 "The trade: have the set's hours and what was agreed on it at hand"
-                        + (carriedOn(m, choice) ? "; keep the wheels for the next machine and put the old ones on." : "."),
+                        + (carriedOn(m, choice)
+                                ? "; keep the wheels for the next machine and put the old ones on."
+                                : "."),
                 "adviser",
                 CASE);
     }
@@ -263,8 +265,7 @@ final class AfterList {
         }
     }
 
-    private void add(
-            LocalDate date, @Nullable Double meter, ResolvedMachine m, String what, String who, String basis) {
+    private void add(LocalDate date, @Nullable Double meter, ResolvedMachine m, String what, String who, String basis) {
         tasks.add(new Task(date, meter, m.id(), what, who, basis));
     }
 }

@@ -44,8 +44,7 @@ final class Assumptions {
     /** '3 to 11, likely 6'. */
     private static String value(InForce n) {
         return n.value() instanceof Metalog m
-                ? Naming.value(n) + ", likely "
-                        + Naming.value(n.input().key().dimension(), m.likely())
+                ? Naming.value(n) + ", likely " + Naming.value(n.input().key().dimension(), m.likely())
                 : Naming.value(n);
     }
 }

@@ -19,9 +19,7 @@ final class MachineBlock {
         /** Everything. */
         WHOLE,
         /** A machine that stays as it is among several: without the figures about a change nobody advises. */
-        SHORT,
-        /** One of very many: its reason and its choices. */
-        LINES
+        SHORT
     }
 
     private final Answer answer;
@@ -39,25 +37,18 @@ final class MachineBlock {
     }
 
     /** How much to tell of a machine, of so many. */
-    static Length length(Advice a, int machines, int mostWhole) {
-        if (machines > mostWhole) {
-            return Length.LINES;
-        }
-        return machines > 1 && FirstPage.isKept(a) ? Length.SHORT : Length.WHOLE;
+    static Length length(Advice a, int machines) {
+        return machines > 1 && MachineLines.isKept(a) ? Length.SHORT : Length.WHOLE;
     }
 
     void write(Length length) {
-        pages.out().open("div", "class", length == Length.LINES ? "machine brief" : "machine");
+        pages.out().open("div", "class", "machine");
         pages.heading("h2", advice.id() + ", " + advice.machine().machine().kind() + ": " + advice.row());
         pages.paragraph(Reason.of(answer, advice), "reason");
-        if (length != Length.LINES) {
-            flat();
-        }
+        flat();
         pages.table(tables.choices());
-        if (length != Length.LINES) {
-            ladder();
-            workings(length);
-        }
+        ladder();
+        workings(length);
         pages.out().close();
     }
 

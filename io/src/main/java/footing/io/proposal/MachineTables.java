@@ -125,10 +125,7 @@ final class MachineTables {
                 double changed = cost(about, year);
                 soFar += asItIs - changed;
                 table.row(
-                        Cell.text(Integer.toString(year)),
-                        Cell.money(asItIs),
-                        Cell.money(changed),
-                        Cell.money(soFar));
+                        Cell.text(Integer.toString(year)), Cell.money(asItIs), Cell.money(changed), Cell.money(soFar));
             }
         }
         return table.built();
@@ -153,7 +150,8 @@ final class MachineTables {
                 .forEach(d -> {
                     Dimension dimension = d.input().input().key().dimension();
                     table.row(
-                            Cell.text(Lists.capital(Naming.of(answer.of(), d.input().input()))
+                            Cell.text(Lists.capital(
+                                            Naming.of(answer.of(), d.input().input()))
                                     + (Naming.isGuess(d.input()) ? ", a guess" : "")),
                             new Cell(Naming.value(dimension, d.low()), d.low()),
                             Cell.money(d.savingAtLow()),
@@ -189,5 +187,4 @@ final class MachineTables {
                         .filter(n -> Assumptions.matters(answer.of(), n))
                         .toList());
     }
-
 }

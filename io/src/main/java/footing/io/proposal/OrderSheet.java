@@ -47,8 +47,7 @@ final class OrderSheet {
     }
 
     private Table order(String id, String title, List<Advice> some) {
-        Table.Builder table = Table.named(
-                id, title, "machine", "what", "#how many", "#each", "#in all", "whose price");
+        Table.Builder table = Table.named(id, title, "machine", "what", "#how many", "#each", "#in all", "whose price");
         double total = 0;
         boolean any = false;
         for (Advice a : some) {
@@ -60,8 +59,7 @@ final class OrderSheet {
             }
         }
         if (any) {
-            table.row(
-                    Cell.text("In all"), Cell.EMPTY, Cell.EMPTY, Cell.EMPTY, Cell.price(total), Cell.EMPTY);
+            table.row(Cell.text("In all"), Cell.EMPTY, Cell.EMPTY, Cell.EMPTY, Cell.price(total), Cell.EMPTY);
         }
         return table.built();
     }
@@ -130,16 +128,17 @@ final class OrderSheet {
                 "#each",
                 "#in all",
                 "whose price");
-        nextSetsInOrder().forEach(n -> table.row(
-                Cell.text(n.date().toString()),
-                Cell.meter(HourMeter.now(answer, n.machine()) + n.after()),
-                Cell.text(n.machine().id()),
-                Cell.text(wheels.name(n.fitted()) + (n.changes() ? "" : ", as on it then")),
-                Cell.count(n.count()),
-                Cell.price(n.price()),
-                Cell.price(n.count() * n.price()),
-                Cell.text(wheels.priceOrigin(
-                        n.machine(), n.fitted(), n.changes() ? Key.PRICE : Key.RENEWAL_PRICE))));
+        nextSetsInOrder()
+                .forEach(n -> table.row(
+                        Cell.text(n.date().toString()),
+                        Cell.meter(HourMeter.now(answer, n.machine()) + n.after()),
+                        Cell.text(n.machine().id()),
+                        Cell.text(wheels.name(n.fitted()) + (n.changes() ? "" : ", as on it then")),
+                        Cell.count(n.count()),
+                        Cell.price(n.price()),
+                        Cell.price(n.count() * n.price()),
+                        Cell.text(wheels.priceOrigin(
+                                n.machine(), n.fitted(), n.changes() ? Key.PRICE : Key.RENEWAL_PRICE))));
         return table.built();
     }
 
@@ -170,11 +169,10 @@ final class OrderSheet {
             EntryAnswer choice = choice(a);
             double aSeason = choice.counts().flats() * m.hoursPerYear() / m.hoursLeft();
             for (Position p : Position.values()) {
-                ResolvedAssembly wheel = m.assembly(
-                        choice.entry().when() == When.WORN ? m.carried() : choice.entry(), p);
+                ResolvedAssembly wheel =
+                        m.assembly(choice.entry().when() == When.WORN ? m.carried() : choice.entry(), p);
                 if (wheel.kind().holdsAir()) {
-                    held.merge(
-                            wheel.id(), new Held(m, wheel, m.count(p), aSeason, List.of(m.id())), OrderSheet::both);
+                    held.merge(wheel.id(), new Held(m, wheel, m.count(p), aSeason, List.of(m.id())), OrderSheet::both);
                 }
             }
         }
@@ -188,14 +186,15 @@ final class OrderSheet {
                 "#each",
                 "whose price",
                 "to hold");
-        held.values().forEach(h -> table.row(
-                Cell.text(wheels.name(h.wheel())),
-                Cell.count(h.wheels()),
-                Cell.text(h.on().size() > 6 ? Figures.money(h.on().size()) + " machines" : Lists.and(h.on())),
-                Cell.count(h.flats()),
-                Cell.price(h.wheel().price()),
-                Cell.text(wheels.priceOrigin(h.machine(), h.wheel(), Key.PRICE)),
-                Cell.text("______")));
+        held.values()
+                .forEach(h -> table.row(
+                        Cell.text(wheels.name(h.wheel())),
+                        Cell.count(h.wheels()),
+                        Cell.text(h.on().size() > 6 ? Figures.money(h.on().size()) + " machines" : Lists.and(h.on())),
+                        Cell.count(h.flats()),
+                        Cell.price(h.wheel().price()),
+                        Cell.text(wheels.priceOrigin(h.machine(), h.wheel(), Key.PRICE)),
+                        Cell.text("______")));
         return table.built();
     }
 

@@ -70,8 +70,7 @@ final class Pages {
     void bare(Table table) {
         out.open("table", "class", table.rows().size() > DENSE ? "dense" : "plain");
         out.open("thead").open("tr");
-        table.columns()
-                .forEach(c -> out.element("th", c.head(), "class", c.numbers() ? "n" : "t", "scope", "col"));
+        table.columns().forEach(c -> out.element("th", c.head(), "class", c.numbers() ? "n" : "t", "scope", "col"));
         out.close().close().open("tbody");
         for (List<Cell> row : table.rows()) {
             out.open("tr");

@@ -18,7 +18,7 @@ import java.util.List;
 
 /** An answer as a PDF. */
 public final class Proposal {
-    /** Machines up to which each gets a block with figures. */
+    /** Machines up to which each gets a block with figures; where there are more, a quick answer will do. */
     public static final int MOST_WHOLE = 24;
 
     private static final double DRAWN = 0.6;
@@ -87,13 +87,9 @@ public final class Proposal {
 
     private boolean blocks(Pages pages) {
         List<Advice> machines = Advice.all(answer);
-        boolean brief = machines.size() > MOST_WHOLE;
-        if (brief) {
-            pages.out().open("div", "class", "fresh").element("h2", "All machines").close();
-            pages.paragraph(
-                    "With " + Figures.money(machines.size()) + " machines this document is shortened: each has its"
-                            + " reason and its choices, without figures. A single machine is told of in full by itself.",
-                    "note");
+        if (machines.size() > MOST_WHOLE) {
+            lines(pages, machines);
+            return true;
         }
         for (int i = 0; i < machines.size(); i++) {
             watch.progress("drawing " + machines.get(i).id(), DRAWN * i / machines.size());
@@ -101,9 +97,21 @@ public final class Proposal {
                 return false;
             }
             new MachineBlock(answer, machines.get(i), pages)
-                    .write(MachineBlock.length(machines.get(i), machines.size(), MOST_WHOLE));
+                    .write(MachineBlock.length(machines.get(i), machines.size()));
         }
         return true;
+    }
+
+    /** A line and a reason for each of very many. */
+    private void lines(Pages pages, List<Advice> machines) {
+        pages.out().open("div", "class", "fresh").element("h2", "All machines");
+        pages.paragraph(
+                "With " + Figures.money(machines.size()) + " machines this document is shortened: each has a line and"
+                        + " its reason, in place of a block with figures, and the answer is a quick one. Print a single"
+                        + " machine by itself to have all of it.",
+                "note");
+        new MachineLines(answer, pages.out()).write(machines, true);
+        pages.out().close();
     }
 
     private static String style() {

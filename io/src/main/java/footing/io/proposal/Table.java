@@ -19,7 +19,8 @@ record Table(String id, String title, List<Column> columns, List<List<Cell>> row
         rows = rows.stream().map(List::copyOf).toList();
         for (List<Cell> row : rows) {
             if (row.size() != columns.size()) {
-                throw new IllegalArgumentException(id + ": " + row.size() + " cells under " + columns.size() + " heads");
+                throw new IllegalArgumentException(
+                        id + ": " + row.size() + " cells under " + columns.size() + " heads");
             }
         }
     }

@@ -2,7 +2,7 @@ package footing.io.proposal;
 
 import footing.core.answer.Answer;
 import footing.core.answer.EntryAnswer;
-import footing.io.answer.CsvLine;
+import footing.io.sheet.CsvTable;
 import footing.io.words.Advice;
 import footing.io.words.Reason;
 import java.io.IOException;
@@ -104,23 +104,23 @@ public final class Tables {
     }
 
     static void write(List<Table> alike, Writer to) throws IOException {
-        CsvLine heads = new CsvLine();
-        alike.get(0).columns().forEach(c -> heads.text(c.head()));
-        to.write(heads.line());
-        for (Table table : alike) {
-            for (List<Cell> row : table.rows()) {
-                CsvLine line = new CsvLine();
-                row.forEach(c -> cell(line, c));
-                to.write(line.line());
+        try (CsvTable csv = new CsvTable(to)) {
+            alike.get(0).columns().forEach(c -> csv.text(c.head()));
+            csv.end();
+            for (Table table : alike) {
+                for (List<Cell> row : table.rows()) {
+                    row.forEach(c -> cell(csv, c));
+                    csv.end();
+                }
             }
         }
     }
 
-    private static void cell(CsvLine line, Cell cell) {
+    private static void cell(CsvTable csv, Cell cell) {
         if (cell.number() == null) {
-            line.text(cell.shown());
+            csv.text(cell.shown());
         } else {
-            line.number(cell.number());
+            csv.number(cell.number());
         }
     }
 }

@@ -54,5 +54,4 @@ final class Wheels {
         }
         return price.origin() == Origin.DEFAULT && key == Key.TIRE_PRICE ? inForce(m, a, Key.PRICE) : price;
     }
-
 }
