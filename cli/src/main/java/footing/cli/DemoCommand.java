@@ -4,6 +4,7 @@ import footing.cli.text.NextSteps;
 import footing.core.answer.Answer;
 import footing.io.answer.AnswerJson;
 import footing.io.casefile.CaseFile;
+import footing.io.paper.Paper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Writer;
@@ -22,9 +23,10 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         description = "Answers an invented contractor's case with nine machines, which comes with Footing, and leaves"
-                + " the case and the answer in the folder footing-demo.")
+                + " the case, the answer and the proposal in the folder footing-demo.")
 final class DemoCommand implements Callable<Integer> {
     private static final String CASE = "quillbrook.yaml";
+    private static final String PROPOSAL = "proposal.pdf";
     private static final String FOLDER = "footing-demo";
 
     @Spec
@@ -49,8 +51,12 @@ final class DemoCommand implements Callable<Integer> {
         Path folder = terminal.folder().resolve(FOLDER);
         keep(folder, text, answer, read);
         int code = answering.print(answer, read.warnings(), new NextSteps(FOLDER + "/" + CASE));
-        commandLine.getErr().println("Wrote " + FOLDER + "/" + CASE + " and " + FOLDER + "/answer.json");
-        return code;
+        Printing printing = new Printing(terminal, commandLine.getErr());
+        Paper paper = Paper.usual(read.stated().heading().si());
+        boolean printed = answer.complete() && printing.print(answer, paper, folder.resolve(PROPOSAL));
+        String wrote = FOLDER + "/" + CASE + (printed ? ", " : " and ") + FOLDER + "/answer.json";
+        commandLine.getErr().println("Wrote " + wrote + (printed ? " and " + FOLDER + "/" + PROPOSAL : ""));
+        return printed ? code : Answering.STOPPED;
     }
 
     private static void keep(Path folder, String text, Answer answer, CaseArgument.Accepted read) throws IOException {

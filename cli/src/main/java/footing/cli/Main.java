@@ -70,6 +70,7 @@ public final class Main implements Callable<Integer> {
         return new CommandLine(new Main())
                 .addSubcommand(new NewCommand(terminal))
                 .addSubcommand(new AssessCommand(terminal))
+                .addSubcommand(new ProposalCommand(terminal))
                 .addSubcommand(new DemoCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new ExplainCommand(terminal))

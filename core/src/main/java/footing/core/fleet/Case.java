@@ -67,15 +67,21 @@ public record Case(
         }
     }
 
+    /**
+     * An assembly.
+     *
+     * @param priced the day its prices are of, where a catalog says so
+     */
     public record Assembly(
             String id,
             Kind kind,
             Position position,
             @Nullable String size,
             @Nullable String treats,
+            @Nullable LocalDate priced,
             Numbers numbers,
             Measures measures) {
-        /** One of which nobody measured anything. */
+        /** One whose prices have no day and of which nobody measured anything. */
         public Assembly(
                 String id,
                 Kind kind,
@@ -83,11 +89,11 @@ public record Case(
                 @Nullable String size,
                 @Nullable String treats,
                 Numbers numbers) {
-            this(id, kind, position, size, treats, numbers, Measures.NONE);
+            this(id, kind, position, size, treats, null, numbers, Measures.NONE);
         }
 
         public Assembly with(Numbers others) {
-            return new Assembly(id, kind, position, size, treats, others, measures);
+            return new Assembly(id, kind, position, size, treats, priced, others, measures);
         }
     }
 

@@ -36,7 +36,8 @@ class SidewallSizeTest {
     void facts_ofATreatedTire_keepTheWheelNotTheMass() {
         Measures air =
                 Measures.of(java.util.Map.of(Measure.BOLTS, 5.0, Measure.MASS, 19.0, Measure.LOADED_RADIUS, 0.28));
-        Case.Assembly treated = new Case.Assembly("air", Kind.AIR, Position.DRIVE, "24x12-12", null, Numbers.NONE, air);
+        Case.Assembly treated =
+                new Case.Assembly("air", Kind.AIR, Position.DRIVE, "24x12-12", null, null, Numbers.NONE, air);
         Case.Assembly foam = new Case.Assembly("foam", Kind.FOAM, Position.DRIVE, null, "air", Numbers.NONE);
         Case.Assembly sealed = new Case.Assembly("sealed", Kind.SEALANT, Position.DRIVE, null, "air", Numbers.NONE);
 

@@ -35,7 +35,7 @@ final class Shelf {
         known.addAll(parts.keySet());
         known.addAll(catalog.articles().keySet());
         parts.forEach((id, part) -> {
-            Case.Assembly assembly = AssemblyForm.read(id, part, Origin.STATED);
+            Case.Assembly assembly = AssemblyForm.read(id, part, Origin.STATED, null);
             if (assembly != null) {
                 AssemblyGeometry.check(assembly, part, problems);
                 own.put(id, assembly);

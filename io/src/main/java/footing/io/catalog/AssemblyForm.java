@@ -20,6 +20,7 @@ import footing.io.form.Problems;
 import footing.io.form.TextForm;
 import footing.io.form.Tie;
 import footing.io.form.WordForm;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -47,8 +48,12 @@ public final class AssemblyForm {
         return new GroupForm(fields, List.of(new Tie.Together(TREATS, TREAT_PRICE)));
     }
 
-    /** The assembly; null if its kind or position can't be told. */
-    public static Case.@Nullable Assembly read(String id, Found found, Origin origin) {
+    /**
+     * The assembly; null if its kind or position can't be told.
+     *
+     * @param priced the day of its prices, where that is known
+     */
+    public static Case.@Nullable Assembly read(String id, Found found, Origin origin, @Nullable LocalDate priced) {
         Optional<Kind> kind = word(Kind.values(), found.text("kind"));
         Optional<Position> position = word(Position.values(), found.text("position"));
         if (kind.isEmpty() || position.isEmpty()) {
@@ -61,6 +66,7 @@ public final class AssemblyForm {
                 position.get(),
                 found.text("size"),
                 found.text("treats"),
+                priced,
                 numbers,
                 BodyFields.read(found, Place.ASSEMBLY, origin));
     }

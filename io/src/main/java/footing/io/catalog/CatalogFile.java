@@ -97,7 +97,7 @@ public final class CatalogFile {
             String basis = part.has("basis") ? part.text("basis") : found.text("basis");
             LocalDate date = part.has("date") ? part.date("date") : found.date("date");
             boolean quoted = "quoted".equals(basis);
-            Case.Assembly assembly = AssemblyForm.read(id, part, quoted ? Origin.STATED : Origin.TYPICAL);
+            Case.Assembly assembly = AssemblyForm.read(id, part, quoted ? Origin.STATED : Origin.TYPICAL, date);
             if (assembly != null && date != null) {
                 AssemblyGeometry.check(assembly, part, problems);
                 articles.put(id, new Catalog.Article(assembly, date, quoted));

@@ -9,14 +9,14 @@
   };
   // Patterns that tell the parts apart without color.
   const PATTERNS = {
-    PART_2: { symbol: 'rect', dashArrayX: [1, 0], dashArrayY: [2, 5], rotation: -Math.PI / 4 },
+    PART_2: { symbol: 'rect', dashArrayX: [8, 0], dashArrayY: [2, 5], rotation: -Math.PI / 4 },
     PART_3: { symbol: 'circle', symbolSize: 0.6, dashArrayX: [[7, 7], [0, 7, 7, 0]], dashArrayY: [7, 0] },
-    PART_4: { symbol: 'rect', dashArrayX: [1, 0], dashArrayY: [3, 4], rotation: 0 },
-    PART_5: { symbol: 'rect', dashArrayX: [1, 0], dashArrayY: [2, 4], rotation: Math.PI / 4 },
+    PART_4: { symbol: 'rect', dashArrayX: [8, 0], dashArrayY: [3, 4], rotation: 0 },
+    PART_5: { symbol: 'rect', dashArrayX: [8, 0], dashArrayY: [2, 4], rotation: Math.PI / 4 },
     PART_6: { symbol: 'rect', dashArrayX: [2, 6], dashArrayY: [6, 2] },
-    PART_7: { symbol: 'rect', dashArrayX: [1, 0], dashArrayY: [2, 4], rotation: Math.PI / 2 },
-    CARRIED: { symbol: 'rect', dashArrayX: [1, 0], dashArrayY: [3, 4], rotation: -Math.PI / 4 },
-    LOSS: { symbol: 'rect', dashArrayX: [1, 0], dashArrayY: [2, 5], rotation: -Math.PI / 4 }
+    PART_7: { symbol: 'rect', dashArrayX: [8, 0], dashArrayY: [2, 4], rotation: Math.PI / 2 },
+    CARRIED: { symbol: 'rect', dashArrayX: [8, 0], dashArrayY: [3, 4], rotation: -Math.PI / 4 },
+    LOSS: { symbol: 'rect', dashArrayX: [8, 0], dashArrayY: [2, 5], rotation: -Math.PI / 4 }
   };
   const ROW = 58;
   const BAR = 16;
@@ -112,14 +112,14 @@
   function legendRows(figure, width) {
     let rows = 1;
     let used = 0;
-    for (const s of figure.series) {
+    figure.series.forEach(s => {
       const wide = 50 + 7.1 * s.name.length;
       if (used > 0 && used + wide > width) {
         rows++;
         used = 0;
       }
       used += wide;
-    }
+    });
     return rows;
   }
 
@@ -142,9 +142,9 @@
     return 8 + (labels > 0 ? 6 + 16 * labels : 0);
   }
 
-  // Takes the colors in force now.
+  // Takes the colors in force now: on the page its own, on paper those that are given.
   function dip() {
-    style = getComputedStyle(document.documentElement);
+    style = window.footingColors ? window.footingColors : getComputedStyle(document.documentElement);
   }
 
   window.footingLook = {
