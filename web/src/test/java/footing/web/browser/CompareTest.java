@@ -29,6 +29,7 @@ class CompareTest extends InBrowser {
 
     private Page named(String name) {
         open("/cases");
+        page().setDefaultNavigationTimeout(60_000);
         return open(String.valueOf(page().locator(".cases h2 a")
                 .filter(new Locator.FilterOptions().setHasText(name))
                 .getAttribute("href")));
@@ -41,8 +42,9 @@ class CompareTest extends InBrowser {
                 .first();
         box.fill(value);
         box.press("Enter");
-        assertThat(page.locator("#undo")).isEnabled();
-        assertThat(page.locator(".htmx-request")).hasCount(0);
+        assertThat(page.locator("#undo")).isEnabled(new LocatorAssertions.IsEnabledOptions().setTimeout(60_000));
+        assertThat(page.locator(".htmx-request"))
+                .hasCount(0, new LocatorAssertions.HasCountOptions().setTimeout(60_000));
     }
 
     private static void edit(Page page, String[]... edits) {
