@@ -3,7 +3,7 @@
   'use strict';
 
   document.addEventListener('htmx:afterSwap', () => {
-    const sentence = document.getElementById('sentence');
+    const sentence = document.getElementById('told');
     if (sentence) {
       document.getElementById('said').textContent = sentence.textContent;
     }

@@ -67,6 +67,6 @@ public final class WhatDidIt {
                 Axis.named("what changed", names),
                 Axis.of("change of the saving over its life", Unit.CENTS),
                 series,
-                List.of(new Figure.Mark(0, "no change")));
+                List.of(new Figure.Mark(0, "")));
     }
 }

@@ -78,7 +78,7 @@ class CompareTest extends InBrowser {
                 .click();
         page.locator("#then").selectOption(then);
         page.locator(".pick button").click();
-        assertThat(page.locator("#sentence")).isVisible(SOON);
+        assertThat(page.locator("#told")).isVisible(SOON);
     }
 
     @Test
@@ -116,14 +116,14 @@ class CompareTest extends InBrowser {
                 .click();
         page.locator("a[href*='then=version-1']").focus();
         page.keyboard().press("Enter");
-        assertThat(page.locator("#sentence")).isVisible(SOON);
+        assertThat(page.locator("#told")).isVisible(SOON);
         page.locator("#then").focus();
         page.keyboard().press("Tab");
         assertThat(page.locator("#now")).isFocused();
         page.keyboard().press("Home");
         page.keyboard().press("Tab");
         page.keyboard().press("Enter");
-        assertThat(page.locator("#sentence")).isVisible(SOON);
+        assertThat(page.locator("#told")).isVisible(SOON);
         Locator table = page.locator(".effect summary").first();
         table.focus();
         page.keyboard().press("Enter");
@@ -140,12 +140,12 @@ class CompareTest extends InBrowser {
         assertThat(page.locator(".awaited progress")).isVisible();
         assertAccessible();
         page.locator(".awaited button").click();
-        assertThat(page.locator("#sentence")).containsText("Stopped", longWait());
+        assertThat(page.locator("#told")).containsText("Stopped", longWait());
         assertThat(page.locator(".effect").first()).isVisible();
         page.locator(".notice button").click();
         assertThat(page.locator(".awaited progress")).isVisible();
         page.locator(".awaited button").click();
-        assertThat(page.locator("#sentence")).containsText("Stopped", longWait());
+        assertThat(page.locator("#told")).containsText("Stopped", longWait());
     }
 
     private static LocatorAssertions.ContainsTextOptions longWait() {
@@ -162,7 +162,7 @@ class CompareTest extends InBrowser {
             for (boolean dark : new boolean[] {false, true}) {
                 Page page = look(width, dark);
                 page.navigate(address);
-                assertThat(page.locator("#sentence")).isVisible(SOON);
+                assertThat(page.locator("#told")).isVisible(SOON);
                 assertThat(page.locator(".effect").first().locator(".drawing canvas"))
                         .isVisible();
                 assertAccessible();
