@@ -66,7 +66,7 @@
       legend: {
         top: 3, left: 0, itemWidth: 30, itemHeight: 11, itemGap: 14, padding: 0, selectedMode: false,
         textStyle: { color: ink('--ink'), fontSize: 13 },
-        data: figure.series.filter(s => s.points.length).map(s => ({ name: s.name }))
+        data: figure.series.filter(s => s.points.length && s.shape !== 'BAND').map(s => ({ name: s.name }))
       }
     };
   }
@@ -112,7 +112,7 @@
   function legendRows(figure, width) {
     let rows = 1;
     let used = 0;
-    figure.series.forEach(s => {
+    figure.series.filter(s => s.shape !== 'BAND').forEach(s => {
       const wide = 50 + 7.1 * s.name.length;
       if (used > 0 && used + wide > width) {
         rows++;

@@ -20,14 +20,43 @@
     option.tooltip.trigger = 'axis';
     option.tooltip.formatter = items => tip([write(figure.places, items[0].value[0]) + ' on the meter']
         .concat(items.filter((x, i) => items.findIndex(y => y.seriesName === x.seriesName) === i)
-            .map(i => i.seriesName + ': ' + write(figure.values, i.value[1]))));
-    option.series = figure.series.map(s => ({
+            .map(i => i.seriesName + ': ' + write(figure.values, i.value[1]) + edges(figure, i))));
+    option.series = figure.series.map(s => s.shape === 'BAND' ? band(s) : ({
       type: 'line', name: s.name, symbol: 'none', z: strong(s) ? 4 : 2,
       lineStyle: { color: tone(s.tone), width: strong(s) ? 2.6 : 1.3, type: STROKES[s.stroke] },
       itemStyle: { color: tone(s.tone) },
       data: s.points.map(p => [p.at, p.value])
     }));
     return { option, height: (narrow ? 280 : 330) + 26 * legendRows(figure, width) };
+  }
+
+  // What lies between two edges: told apart by the edges and the shade, not by color alone.
+  function band(s) {
+    const bare = s.tone === 'CARRIED';
+    return {
+      type: 'custom', name: s.name, silent: true, z: 1, clip: true, tooltip: { show: false }, encode: { x: 0, y: [1, 2] },
+      itemStyle: { color: tone(s.tone) },
+      data: s.points.map(p => [p.at, p.span.from, p.span.to]),
+      renderItem: (params, api) => {
+        if (params.dataIndexInside > 0) {
+          return null;
+        }
+        const low = s.points.map(p => api.coord([p.at, p.span.from]));
+        const high = s.points.map(p => api.coord([p.at, p.span.to]));
+        const edge = points => ({ type: 'polyline', shape: { points },
+          style: { stroke: tone(s.tone), lineWidth: 1, lineDash: bare ? [3, 3] : null, fill: 'none' } });
+        const shade = { type: 'polygon', shape: { points: low.concat(high.slice().reverse()) },
+          style: { fill: tone(s.tone), opacity: 0.16 } };
+        return { type: 'group', children: (bare ? [] : [shade]).concat([edge(low), edge(high)]) };
+      }
+    };
+  }
+
+  // The edges beside a value of a line, where it has them.
+  function edges(figure, item) {
+    const around = figure.series.find(s => s.shape === 'BAND' && s.name === item.seriesName);
+    const point = around && around.points.find(p => p.at === item.value[0]);
+    return point ? ' (' + write(figure.values, point.span.from) + ' to ' + write(figure.values, point.span.to) + ')' : '';
   }
 
   function stacked(figure, width) {

@@ -94,6 +94,15 @@ public final class MachineFutures {
         return new Piece(block);
     }
 
+    MachinePlan plan() {
+        return plan;
+    }
+
+    /** The sums of one future alone, not added; there must be room for it. */
+    Block alone(int future) {
+        return run(future, future + 1).block;
+    }
+
     /** Adds the sums of the next piece. */
     public void add(Piece piece) {
         sum.add(piece.block);
