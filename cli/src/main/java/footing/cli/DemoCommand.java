@@ -4,12 +4,15 @@ import footing.cli.text.NextSteps;
 import footing.core.answer.Answer;
 import footing.io.answer.AnswerJson;
 import footing.io.casefile.CaseFile;
+import footing.io.words.Lists;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,9 +25,10 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         description = "Answers an invented contractor's case with nine machines, which comes with Footing, and leaves"
-                + " the case and the answer in the folder footing-demo.")
+                + " the case, the answer and a workbook in the folder footing-demo.")
 final class DemoCommand implements Callable<Integer> {
     private static final String CASE = "quillbrook.yaml";
+    private static final String WORKBOOK = "workbook.xlsx";
     private static final String FOLDER = "footing-demo";
 
     @Spec
@@ -49,7 +53,11 @@ final class DemoCommand implements Callable<Integer> {
         Path folder = terminal.folder().resolve(FOLDER);
         keep(folder, text, answer, read);
         int code = answering.print(answer, read.warnings(), new NextSteps(FOLDER + "/" + CASE));
-        commandLine.getErr().println("Wrote " + FOLDER + "/" + CASE + " and " + FOLDER + "/answer.json");
+        List<String> written = new ArrayList<>(List.of(CASE, "answer.json"));
+        if (answering.workbook(answer, read.warnings(), folder.resolve(WORKBOOK))) {
+            written.add(WORKBOOK);
+        }
+        commandLine.getErr().println("Wrote " + Lists.and(written.stream().map(f -> FOLDER + "/" + f).toList()));
         return code;
     }
 

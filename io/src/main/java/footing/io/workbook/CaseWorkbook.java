@@ -81,6 +81,7 @@ public final class CaseWorkbook {
             Book book = new Book(workbook);
             ReadMeTab readMe = new ReadMeTab(book.tab("Read me", ""));
             FleetTab fleet = new FleetTab(book.tab("Fleet", ""));
+            Tab changeTab = book.tab("Change me", "");
             Tab packagesTab = book.tab("Packages", "");
             AssumptionsTab assumptions = new AssumptionsTab(book.tab("Assumptions", ""), answer.of());
             assumptions.write(book, numbers());
@@ -96,7 +97,9 @@ public final class CaseWorkbook {
             }
             fleet.write(answer, packages);
             readMe.write(answer, notes);
-            finish(workbook);
+            Changing changing = new Changing(answer, book, changeTab, assumptions, paying);
+            changing.write();
+            finish(workbook, changing);
             workbook.write(to);
         }
     }
@@ -120,8 +123,12 @@ public final class CaseWorkbook {
     }
 
     /** Works every formula out, so that a viewer that can't has the values, and asks for that again on opening. */
-    private static void finish(XSSFWorkbook workbook) {
+    private static void finish(XSSFWorkbook workbook, Changing changing) {
         FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+        changing.keep(cell -> evaluator
+                .evaluate(workbook.getSheet(cell.sheet()).getRow(cell.row()).getCell(cell.column()))
+                .getNumberValue());
+        evaluator.clearAllCachedResultValues();
         evaluator.evaluateAll();
         workbook.setForceFormulaRecalculation(true);
     }
