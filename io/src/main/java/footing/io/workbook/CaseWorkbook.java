@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
@@ -78,6 +79,7 @@ public final class CaseWorkbook {
 
     private void write(List<String> notes, Watch watch, OutputStream to) throws IOException {
         try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+            workbook.setCellFormulaValidation(false);
             Book book = new Book(workbook);
             ReadMeTab readMe = new ReadMeTab(book.tab("Read me", ""));
             FleetTab fleet = new FleetTab(book.tab("Fleet", ""));
@@ -97,9 +99,9 @@ public final class CaseWorkbook {
             }
             fleet.write(answer, packages);
             readMe.write(answer, notes);
-            Changing changing = new Changing(answer, book, changeTab, assumptions, paying);
-            changing.write();
-            finish(workbook, changing);
+            int known = workbook.getNumberOfSheets();
+            new Changing(answer, book, changeTab, assumptions, paying).write();
+            finish(workbook, known, changeTab.name());
             workbook.write(to);
         }
     }
@@ -122,14 +124,18 @@ public final class CaseWorkbook {
         packages.write(machine, told.get(i), months, new MachineCells(assumptions, answer.of(), told.get(i)));
     }
 
-    /** Works every formula out, so that a viewer that can't has the values, and asks for that again on opening. */
-    private static void finish(XSSFWorkbook workbook, Changing changing) {
+    /**
+     * Works the formulas out, so that a viewer that can't has the values, and asks for that again on opening. The engines
+     * are left to whoever opens it: their formulas on whole ranges take Apache POI minutes.
+     */
+    private static void finish(XSSFWorkbook workbook, int sheets, String left) {
         FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
-        changing.keep(cell -> evaluator
-                .evaluate(workbook.getSheet(cell.sheet()).getRow(cell.row()).getCell(cell.column()))
-                .getNumberValue());
-        evaluator.clearAllCachedResultValues();
-        evaluator.evaluateAll();
+        for (int i = 0; i < sheets; i++) {
+            Sheet sheet = workbook.getSheetAt(i);
+            if (!sheet.getSheetName().equals(left)) {
+                sheet.forEach(row -> row.forEach(evaluator::evaluateFormulaCell));
+            }
+        }
         workbook.setForceFormulaRecalculation(true);
     }
 }

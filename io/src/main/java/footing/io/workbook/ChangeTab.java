@@ -37,6 +37,7 @@ final class ChangeTab implements Cells {
     private final Map<Input, Integer> rows = new LinkedHashMap<>();
     private final Map<String, Set<Integer>> byMachine = new LinkedHashMap<>();
     private final Map<Input, InForce> derived = new LinkedHashMap<>();
+    private int firstInput;
     private int next;
 
     ChangeTab(Tab tab, Case stated, AssumptionsTab assumptions, int machines) {
@@ -69,13 +70,11 @@ final class ChangeTab implements Cells {
                         "changed to",
                         "when",
                         "expected saving with your numbers",
-                        "with the stated numbers, when this was written",
-                        "simulated mean then",
-                        "this model is off by",
+                        "simulated mean with the stated numbers",
+                        "this model is off by (seen while no number is changed)",
                         "standard error of the simulation"));
-        int heads = inputsTop() - 1;
         tab.heads(
-                heads,
+                Math.max(RESULTS, firstInput - 1),
                 0,
                 List.of(
                         "number", "unit", "stated low", "stated", "stated high", "yours: low", "yours", "yours: high",
@@ -83,12 +82,6 @@ final class ChangeTab implements Cells {
         tab.widths(0, 44, 18, 13, 15, 15, 14, 14, 14, 12);
         tab.freeze(RESULTS, 1);
     }
-
-    private int inputsTop() {
-        return firstInput;
-    }
-
-    private int firstInput;
 
     /** Lists the numbers of a machine that can be changed for an entry. */
     void inputs(MachineAnswer answer, ResolvedMachine.Entry entry) {
@@ -171,28 +164,29 @@ final class ChangeTab implements Cells {
         for (int r : byMachine.getOrDefault(answer.id(), Set.of())) {
             fits.append(',').append(tab.at(r, FITS).local());
         }
-        tab.formula(
-                row, 3, "IF(MIN(" + fits + ")=1," + engine.saving() + ",\"can't say\")", Look.MONEY);
+        String here = tab.formula(
+                        row, 3, "IF(MIN(" + fits + ")=1," + engine.saving() + ",\"can't say\")", Look.MONEY_TOTAL)
+                .local();
         simulated(answer, entry).ifPresent(e -> {
-            tab.number(row, 5, e.saving().mean(), Look.MONEY);
-            tab.number(row, 7, e.saving().standardError(), Look.MONEY);
+            String mean = tab.number(row, 4, e.saving().mean(), Look.MONEY).local();
+            tab.formula(row, 5, "IF(" + unchanged(answer.id()) + "," + here + "-" + mean + ",\"\")", Look.MONEY);
+            tab.number(row, 6, e.saving().standardError(), Look.MONEY);
         });
+    }
+
+    /** True while every number of a machine is the stated one. */
+    private String unchanged(String machine) {
+        List<String> same = new ArrayList<>();
+        for (int row : byMachine.getOrDefault(machine, Set.of())) {
+            for (int i = 0; i < 3; i++) {
+                same.add(tab.at(row, YOURS + i).local() + "=" + tab.at(row, STATED + i).local());
+            }
+        }
+        return "AND(" + String.join(",", same) + ")";
     }
 
     private static Optional<footing.core.answer.EntryAnswer> simulated(MachineAnswer answer, ResolvedMachine.Entry entry) {
         return answer.entries().stream().filter(e -> e.entry().equals(entry)).findFirst();
-    }
-
-    /** Keeps what a result is at the stated numbers, once it is worked out. */
-    void keep(int line, double atStated) {
-        int row = RESULTS + line;
-        String was = tab.number(row, 4, atStated, Look.MONEY).local();
-        tab.formula(row, 6, was + "-" + tab.at(row, 5).local(), Look.MONEY);
-    }
-
-    /** The cell of a result. */
-    At resultCell(int line) {
-        return tab.at(RESULTS + line, 3);
     }
 
     @Override

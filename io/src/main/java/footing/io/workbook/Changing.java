@@ -7,7 +7,6 @@ import footing.core.fleet.ResolvedMachine;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 
 /** 'Change me' and the engines behind it: one for each machine, or for those with the most at stake in a large fleet. */
 final class Changing {
@@ -76,12 +75,5 @@ final class Changing {
                 ? "Compared is the recommended package, or the best other one where a machine keeps what it has."
                 : "Here are the " + machines.size() + " machines with the most at stake; footing workbook CASE --machine ID"
                         + " does the same for any other.";
-    }
-
-    /** Keeps the results at the stated numbers. */
-    void keep(ToDoubleFunction<At> value) {
-        for (int i = 0; i < machines.size(); i++) {
-            change.keep(i, value.applyAsDouble(change.resultCell(i)));
-        }
     }
 }
