@@ -57,7 +57,10 @@ final class DemoCommand implements Callable<Integer> {
         if (answering.workbook(answer, read.warnings(), folder.resolve(WORKBOOK))) {
             written.add(WORKBOOK);
         }
-        commandLine.getErr().println("Wrote " + Lists.and(written.stream().map(f -> FOLDER + "/" + f).toList()));
+        commandLine
+                .getErr()
+                .println("Wrote "
+                        + Lists.and(written.stream().map(f -> FOLDER + "/" + f).toList()));
         return code;
     }
 

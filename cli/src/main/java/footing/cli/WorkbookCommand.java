@@ -24,8 +24,9 @@ import picocli.CommandLine.Spec;
         name = "workbook",
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
-        description = "Writes the answer to a case as a workbook (XLSX) whose formulas recompute it, with a sheet in which"
-                + " inputs can be changed.")
+        description =
+                "Writes the answer to a case as a workbook (XLSX) whose formulas recompute it, with a sheet in which"
+                        + " inputs can be changed.")
 final class WorkbookCommand implements Callable<Integer> {
     private static final String ENDING = ".xlsx";
 
@@ -68,11 +69,9 @@ final class WorkbookCommand implements Callable<Integer> {
         if (machine != null) {
             read.checkMachine(machine);
         }
-        OptionalInt count = futures == null
-                ? OptionalInt.empty()
-                : OptionalInt.of(AnswerOptions.checkedFutures(futures));
-        Options options =
-                new Options(count, seed, Options.USUAL_THRESHOLD, true, Optional.ofNullable(machine));
+        OptionalInt count =
+                futures == null ? OptionalInt.empty() : OptionalInt.of(AnswerOptions.checkedFutures(futures));
+        Options options = new Options(count, seed, Options.USUAL_THRESHOLD, true, Optional.ofNullable(machine));
         boolean written;
         try (Threads threads = Threads.usual();
                 Progress progress = new Progress(commandLine.getErr(), terminal, System::nanoTime)) {

@@ -28,13 +28,7 @@ final class AgeTable {
     final int wornOut;
     final int ruined;
 
-    AgeTable(
-            Facts facts,
-            LifeNodes lives,
-            ResolvedAssembly assembly,
-            Position position,
-            Place place,
-            String name) {
+    AgeTable(Facts facts, LifeNodes lives, ResolvedAssembly assembly, Position position, Place place, String name) {
         this.facts = facts;
         tab = facts.tab();
         this.lives = lives;
@@ -121,8 +115,8 @@ final class AgeTable {
 
     private String wornOut(String steps) {
         String off = "(" + lives.range(1) + "/" + facts.step() + "-" + steps + ")";
-        return mean("((" + off + ">=0)*(" + off + "<1)*(1-" + off + ")+(" + off + "<0)*(" + off + ">-1)*(1+" + off + "))*"
-                + lives.range(3));
+        return mean("((" + off + ">=0)*(" + off + "<1)*(1-" + off + ")+(" + off + "<0)*(" + off + ">-1)*(1+" + off
+                + "))*" + lives.range(3));
     }
 
     /** Of those beyond half their life the ruined ones end the set: both sides are made new. */
@@ -134,15 +128,20 @@ final class AgeTable {
             tab.formula(
                     row(age),
                     column,
-                    lives.ruinsPerHour() + "*" + facts.step() + half + "*(" + at(flats, age) + "-" + at(young, age) + ")",
+                    lives.ruinsPerHour() + "*" + facts.step() + half + "*(" + at(flats, age) + "-" + at(young, age)
+                            + ")",
                     Look.FACTOR);
         }
         return column;
     }
 
     private int trade(boolean changes) {
-        return trades.computeIfAbsent(changes, c -> column("at the trade" + (c ? ", or carried on" : ""), (age, s, hours) -> mean(
-                unruined(hours, "") + alive(hours) + "*" + tradeValue("(" + hours + "/" + l() + ")", c))));
+        return trades.computeIfAbsent(
+                changes,
+                c -> column(
+                        "at the trade" + (c ? ", or carried on" : ""),
+                        (age, s, hours) -> mean(unruined(hours, "") + alive(hours) + "*"
+                                + tradeValue("(" + hours + "/" + l() + ")", c))));
     }
 
     /** What a set used for a share of its life is worth at the trade. */
@@ -162,8 +161,8 @@ final class AgeTable {
         }
         String unused = facts.constant(
                 id + ": unused, on the next machine", each + cells.assembly(Key.CARRY_ON, id) + "*" + price);
-        String moving = facts.constant(
-                id + ": moving it there", cells.assembly(Key.CHANGE_HOURS, id) + "*" + cells.shop());
+        String moving =
+                facts.constant(id + ": moving it there", cells.assembly(Key.CHANGE_HOURS, id) + "*" + cells.shop());
         String more = "(" + unused + "*(1-" + share + ")-" + moving + "-" + sold + ")";
         return "(" + sold + "+(" + more + ">0)*" + more + ")";
     }

@@ -54,7 +54,8 @@ final class AssumptionsTab implements Cells {
                 "Rates, prices at the start and the loan move the cash flow sheets; everything else moves 'Change me' and"
                         + " the engines, and the cash flows when Footing answers anew.",
                 Look.NOTE);
-        tab.heads(FIRST - 1, 0, List.of("number", "low", "value", "high", "unit", "whose", "place in the case file"));
+        tab.heads(
+                FIRST - 1, 0, 7, List.of("number", "low", "value", "high", "unit", "whose", "place in the case file"));
         book.name("AsOf", date());
         List<InForce> all = new ArrayList<>();
         numbers.forEach(all::add);
@@ -119,8 +120,7 @@ final class AssumptionsTab implements Cells {
         return switch (input.key()) {
             case TIRE_PRICE -> likely(Input.of(Key.PRICE, owner));
             case RENEWAL_PRICE ->
-                likely(Input.of(
-                        stated.assembly(owner).kind().holdsAir() ? Key.TIRE_PRICE : Key.PRICE, owner));
+                likely(Input.of(stated.assembly(owner).kind().holdsAir() ? Key.TIRE_PRICE : Key.PRICE, owner));
             case FLATS_AT_CASTER -> "1-" + likely(Input.of(Key.FLATS_AT_DRIVE, owner));
             case FULL_TODAY -> likely(Input.of(Key.MAKE_UP_TODAY, owner));
             default -> "";

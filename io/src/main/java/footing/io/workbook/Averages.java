@@ -49,8 +49,8 @@ final class Averages {
         String likely = tab.formula(top + LOW + 1, column, cells.likely(input), Look.FACTOR)
                 .local();
         if (value instanceof Metalog) {
-            String low =
-                    tab.formula(top + LOW, column, cells.low(input), Look.FACTOR).local();
+            String low = tab.formula(top + LOW, column, cells.low(input), Look.FACTOR)
+                    .local();
             String high = tab.formula(top + LOW + 2, column, cells.high(input), Look.FACTOR)
                     .local();
             metalog(column, low, likely, high, share);
@@ -60,7 +60,11 @@ final class Averages {
                     top + NODES + i,
                     column,
                     value instanceof Metalog
-                            ? value(column, rules.level(i).toString(), rules.logit(i).toString(), share)
+                            ? value(
+                                    column,
+                                    rules.level(i).toString(),
+                                    rules.logit(i).toString(),
+                                    share)
                             : likely,
                     Look.FACTOR);
         }

@@ -92,7 +92,7 @@ public final class CaseWorkbook {
                     told.get(0).terms(),
                     told,
                     flows.stream().map(MonthlyFlows::tradeDays).toList());
-            PackagesTab packages = new PackagesTab(packagesTab, paying);
+            PackagesTab packages = new PackagesTab(packagesTab, paying, small(answer));
             for (int i = 0; i < told.size(); i++) {
                 months(book, i, packages, assumptions);
                 watch.progress(STAGE, (i + 1.0) / told.size());

@@ -65,6 +65,7 @@ final class ChangeTab implements Cells {
         tab.heads(
                 RESULTS - 1,
                 0,
+                3,
                 List.of(
                         "machine",
                         "changed to",
@@ -76,8 +77,16 @@ final class ChangeTab implements Cells {
         tab.heads(
                 Math.max(RESULTS, firstInput - 1),
                 0,
+                2,
                 List.of(
-                        "number", "unit", "stated low", "stated", "stated high", "yours: low", "yours", "yours: high",
+                        "number",
+                        "unit",
+                        "stated low",
+                        "stated",
+                        "stated high",
+                        "yours: low",
+                        "yours",
+                        "yours: high",
                         "fits (1) or not (0)"));
         tab.widths(0, 44, 18, 13, 15, 15, 14, 14, 14, 12);
         tab.freeze(RESULTS, 1);
@@ -125,7 +134,10 @@ final class ChangeTab implements Cells {
     private void line(int row, InForce number) {
         Input input = number.input();
         tab.text(row, 0, Naming.of(stated, input));
-        tab.text(row, 1, AssumptionsTab.unit(input.key().dimension(), stated.heading().currency()));
+        tab.text(
+                row,
+                1,
+                AssumptionsTab.unit(input.key().dimension(), stated.heading().currency()));
         boolean three = number.value() instanceof Metalog;
         Look look = AssumptionsTab.look(input.key().dimension());
         Look yours = look == Look.MONEY ? Look.MONEY_YOURS : look == Look.SHARE ? Look.SHARE_YOURS : Look.NUMBER_YOURS;
@@ -142,7 +154,8 @@ final class ChangeTab implements Cells {
     private String fits(int row, boolean three) {
         String was = tab.at(row, STATED + 1).local();
         String is = tab.at(row, YOURS + 1).local();
-        String near = "IF(" + was + "=0," + is + "=0,AND(" + is + ">=" + LEAST + "*" + was + "," + is + "<=" + MOST + "*" + was + "))";
+        String near = "IF(" + was + "=0," + is + "=0,AND(" + is + ">=" + LEAST + "*" + was + "," + is + "<=" + MOST
+                + "*" + was + "))";
         if (!three) {
             return "IF(" + near + ",1,0)";
         }
@@ -179,13 +192,15 @@ final class ChangeTab implements Cells {
         List<String> same = new ArrayList<>();
         for (int row : byMachine.getOrDefault(machine, Set.of())) {
             for (int i = 0; i < 3; i++) {
-                same.add(tab.at(row, YOURS + i).local() + "=" + tab.at(row, STATED + i).local());
+                same.add(tab.at(row, YOURS + i).local() + "="
+                        + tab.at(row, STATED + i).local());
             }
         }
         return "AND(" + String.join(",", same) + ")";
     }
 
-    private static Optional<footing.core.answer.EntryAnswer> simulated(MachineAnswer answer, ResolvedMachine.Entry entry) {
+    private static Optional<footing.core.answer.EntryAnswer> simulated(
+            MachineAnswer answer, ResolvedMachine.Entry entry) {
         return answer.entries().stream().filter(e -> e.entry().equals(entry)).findFirst();
     }
 

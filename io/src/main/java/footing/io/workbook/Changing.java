@@ -16,14 +16,12 @@ final class Changing {
     private final Answer answer;
     private final Book book;
     private final ChangeTab change;
-    private final AssumptionsTab assumptions;
     private final PayingTab paying;
     private final List<MachineAnswer> machines;
 
     Changing(Answer answer, Book book, Tab changeTab, AssumptionsTab assumptions, PayingTab paying) {
         this.answer = answer;
         this.book = book;
-        this.assumptions = assumptions;
         this.paying = paying;
         machines = machines(answer);
         change = new ChangeTab(changeTab, answer.of(), assumptions, machines.size());
@@ -35,7 +33,8 @@ final class Changing {
         if (CaseWorkbook.small(answer)) {
             return all;
         }
-        all.sort(Comparator.comparingDouble((MachineAnswer m) -> Math.abs(entry(m).saving().mean()))
+        all.sort(Comparator.comparingDouble(
+                        (MachineAnswer m) -> Math.abs(entry(m).saving().mean()))
                 .reversed());
         return all.subList(0, Math.min(MOST, all.size()));
     }
@@ -73,7 +72,8 @@ final class Changing {
         int left = answer.machines().size() - machines.size();
         return CaseWorkbook.small(answer) || left == 0
                 ? "Compared is the recommended package, or the best other one where a machine keeps what it has."
-                : "Here are the " + machines.size() + " machines with the most at stake; footing workbook CASE --machine ID"
+                : "Here are the " + machines.size()
+                        + " machines with the most at stake; footing workbook CASE --machine ID"
                         + " does the same for any other.";
     }
 }

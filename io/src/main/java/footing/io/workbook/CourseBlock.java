@@ -15,20 +15,14 @@ final class CourseBlock {
 
     private final Grid grid;
     private final Facts facts;
-    private final Tab tab;
     private final Wish wish;
     private final String name;
     private final AgeTable first;
     private final List<Side> sides = new ArrayList<>();
     private int always;
 
-    /**
-     * The wish: which set is carried, which is wanted, which is on at the start.
-     *
-     * @param changes true if the wanted assembly is another than the carried one
-     */
-    record Wish(
-            Position position, ResolvedAssembly carried, ResolvedAssembly wanted, ResolvedAssembly atStart) {
+    /** The wish: which set is carried, which is wanted, which is on at the start. */
+    record Wish(Position position, ResolvedAssembly carried, ResolvedAssembly wanted, ResolvedAssembly atStart) {
         boolean changes() {
             return !wanted.id().equals(carried.id());
         }
@@ -55,7 +49,6 @@ final class CourseBlock {
     CourseBlock(Grid grid, Facts facts, Wish wish, AgeTable first, List<AgeTable> tables, String name) {
         this.grid = grid;
         this.facts = facts;
-        tab = facts.tab();
         this.wish = wish;
         this.first = first;
         this.name = name;
@@ -68,9 +61,14 @@ final class CourseBlock {
     /** Writes the columns; returns the present value of the course before tax, the trade off. */
     Sums write() {
         if (wish.changes()) {
-            always = grid.column(name + ": the rest is long enough for the wanted set", j -> grid.share(
-                    j, facts.cells().own(Key.NO_NEW_SET_WITHIN) + "*" + facts.cells().assembly(Key.LIFE, wish.wanted().id())
-                            + "*" + facts.cells().own(Key.GROUND_WEAR)));
+            always = grid.column(
+                    name + ": the rest is long enough for the wanted set",
+                    j -> grid.share(
+                            j,
+                            facts.cells().own(Key.NO_NEW_SET_WITHIN) + "*"
+                                    + facts.cells()
+                                            .assembly(Key.LIFE, wish.wanted().id()) + "*"
+                                    + facts.cells().own(Key.GROUND_WEAR)));
         }
         for (Side s : sides) {
             String of = name + ", " + s.assembly.id();
@@ -222,11 +220,15 @@ final class CourseBlock {
             String often = facts.flatsPerHour(wish.position());
             sum.append(sum.isEmpty() ? "" : "+");
             sum.append(often + "*(" + grid.at(s.flats, j) + "*" + grid.flat(s.assembly, j));
-            sum.append("+" + grid.at(s.young, j) + "*" + facts.constant(
-                    id + ": new tires, each hit", facts.ruined(s.assembly) + "*" + c.assembly(Key.TIRE_PRICE, id)) + ")");
-            sum.append("+" + grid.at(s.on, j) + "*" + facts.constant(
-                    id + ": looking after it, an hour",
-                    c.assembly(Key.CHECK, id) + "/" + c.assembly(Key.CHECK_EVERY, id) + "*" + c.hour()));
+            sum.append("+" + grid.at(s.young, j) + "*"
+                    + facts.constant(
+                            id + ": new tires, each hit",
+                            facts.ruined(s.assembly) + "*" + c.assembly(Key.TIRE_PRICE, id))
+                    + ")");
+            sum.append("+" + grid.at(s.on, j) + "*"
+                    + facts.constant(
+                            id + ": looking after it, an hour",
+                            c.assembly(Key.CHECK, id) + "/" + c.assembly(Key.CHECK_EVERY, id) + "*" + c.hour()));
         }
         return sum.toString();
     }

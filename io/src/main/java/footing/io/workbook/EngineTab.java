@@ -33,7 +33,7 @@ final class EngineTab implements Facts {
     private final ResolvedMachine machine;
     private final ResolvedMachine.Entry entry;
     private final PayingTab paying;
-    private final Map<String, Integer> ruined = new HashMap<>();
+    private final Hits hits;
     private final Map<String, AgeTable> tables = new HashMap<>();
     private final Map<String, String> constants = new HashMap<>();
     private final HourGrid hours;
@@ -53,6 +53,7 @@ final class EngineTab implements Facts {
         this.entry = entry;
         this.paying = paying;
         averages = new Averages(tab, rules, cells.cells(), AVERAGES);
+        hits = new Hits(tab, cells, averages);
         hours = HourGrid.of(machine, STEPS);
         grid = new Grid(this, 0, hours);
     }
@@ -74,7 +75,7 @@ final class EngineTab implements Facts {
         FlatMoney money = new FlatMoney(tab, rules, averages, cells, AVERAGES + Averages.HEIGHT + 1);
         money.write();
         livesTop = money.bottom() + assemblies().size() + 3;
-        hits(money, money.bottom());
+        hits(money);
         LifeNodes.labels(tab, livesTop);
         agesTop = livesTop + LifeNodes.HEIGHT + 3;
         tab.text(agesTop - 2, 0, "By age, the oldest first", Look.STRONG);
@@ -92,7 +93,8 @@ final class EngineTab implements Facts {
         return switch (input.key()) {
             case DELAY -> crew.fixes().get(Integer.parseInt(input.part())).delay();
             case MAKE_UP_LATER -> crew.makeUpLater();
-            case FULL_LATER -> crew.fullWeeks().get(Integer.parseInt(input.part())).makeUpLater();
+            case FULL_LATER ->
+                crew.fullWeeks().get(Integer.parseInt(input.part())).makeUpLater();
             case FLAT_FACTOR -> assembly(input.owner()).flatFactor();
             case RUIN_FACTOR -> assembly(input.owner()).ruinFactor();
             default -> throw new IllegalArgumentException(input.path());
@@ -116,8 +118,10 @@ final class EngineTab implements Facts {
         fact(0, "hours to the trade", cells.hoursLeft());
         fact(1, "hours of a step", fact(0) + "/" + STEPS);
         fact(2, "slope of flats over a set's age", cells.own(Key.WORN_TIRE_EFFECT));
-        fact(3, "how unsure flats are (variance / mean squared)", "MAX(0.000001," + averages.meanSquare(flats) + "/MAX(0.000000001,"
-                + averages.mean(flats) + ")^2-1)");
+        fact(
+                3,
+                "how unsure flats are (variance / mean squared)",
+                "MAX(0.000001," + averages.meanSquare(flats) + "/MAX(0.000000001," + averages.mean(flats) + ")^2-1)");
         fact(4, "flats an hour", averages.mean(flats) + "/" + (perThousand ? "1000" : perYear));
         fact(5, "of them at the drives", fact(4) + "*" + cells.flatsAt(Position.DRIVE));
         fact(6, "of them at the casters", fact(4) + "*" + cells.flatsAt(Position.CASTER));
@@ -133,60 +137,18 @@ final class EngineTab implements Facts {
     }
 
     /** By assembly: the share of its hits that ruin it; by week, what a hit costs. */
-    private void hits(FlatMoney money, int top) {
-        List<ResolvedCrew.ResolvedFix> fixes = machine.crew().fixes();
-        int weeks = 1 + machine.crew().fullWeeks().size();
-        List<String> heads = new ArrayList<>(List.of("assembly", "hits that ruin it"));
-        for (int w = 0; w < weeks; w++) {
-            heads.add(w == 0 ? "a hit costs" : "a hit costs, full weeks " + w);
-        }
-        tab.heads(top, 0, heads);
+    private void hits(FlatMoney money) {
         grid = new Grid(this, livesTop + LifeNodes.HEIGHT + STEPS + 8, hours);
         grid.write();
+        hits.heads(money.bottom());
         for (ResolvedAssembly a : assemblies()) {
-            if (ruined.containsKey(a.id())) {
-                continue;
-            }
-            int row = top + 1 + ruined.size();
-            ruined.put(a.id(), row);
-            tab.text(row, 0, a.id());
-            averages.add(Input.of(Key.FLAT_FACTOR, a.id()), a.flatFactor(), a.id() + ": flats left");
-            averages.add(Input.of(Key.RUIN_FACTOR, a.id()), a.ruinFactor(), a.id() + ": ruins left");
-            tab.formula(row, 1, ruins(a, fixes), Look.FACTOR);
-            List<String> byWeek = new ArrayList<>();
-            for (int w = 0; w < weeks; w++) {
-                byWeek.add(tab.formula(row, 2 + w, hit(a, fixes, money, w), Look.MONEY).local());
-            }
-            grid.addFlat(a, byWeek);
-            mediansFit.add(cells.assembly(Key.LIFE, a.id()) + "*" + cells.own(Key.GROUND_WEAR));
-        }
-    }
-
-    private String phi(ResolvedAssembly a, ResolvedCrew.ResolvedFix fix) {
-        return fix.replacesTire()
-                ? averages.mean(Input.of(Key.RUIN_FACTOR, a.id()))
-                : fix.sealable()
-                        ? averages.mean(Input.of(Key.FLAT_FACTOR, a.id()))
-                        : a.kind().holdsAir() ? "1" : "0";
-    }
-
-    private String ruins(ResolvedAssembly a, List<ResolvedCrew.ResolvedFix> fixes) {
-        StringBuilder sum = new StringBuilder("0");
-        for (int f = 0; f < fixes.size(); f++) {
-            if (fixes.get(f).replacesTire()) {
-                sum.append("+" + cells.fix(Key.FIX_SHARE, f) + "*" + phi(a, fixes.get(f)));
+            if (!hits.knows(a)) {
+                averages.add(Input.of(Key.FLAT_FACTOR, a.id()), a.flatFactor(), a.id() + ": flats left");
+                averages.add(Input.of(Key.RUIN_FACTOR, a.id()), a.ruinFactor(), a.id() + ": ruins left");
+                grid.addFlat(a, hits.add(a, money));
+                mediansFit.add(cells.assembly(Key.LIFE, a.id()) + "*" + cells.own(Key.GROUND_WEAR));
             }
         }
-        return sum.toString();
-    }
-
-    private String hit(ResolvedAssembly a, List<ResolvedCrew.ResolvedFix> fixes, FlatMoney money, int week) {
-        StringBuilder sum = new StringBuilder("0");
-        for (int f = 0; f < fixes.size(); f++) {
-            sum.append("+" + cells.fix(Key.FIX_SHARE, f) + "*" + phi(a, fixes.get(f)) + "*("
-                    + cells.fix(Key.FIX_COST, f) + "+" + money.money(f, week) + ")");
-        }
-        return sum.toString();
     }
 
     private void result() {
@@ -197,10 +159,14 @@ final class EngineTab implements Facts {
                 ResolvedAssembly carried = machine.assembly(machine.carried(), p);
                 ResolvedAssembly wanted = machine.assembly(entry, p);
                 boolean now = entry.when() == When.NOW;
-                fact(row, "cost of what it has, " + p.name().toLowerCase(java.util.Locale.ROOT),
+                fact(
+                        row,
+                        "cost of what it has, " + p.name().toLowerCase(java.util.Locale.ROOT),
                         course(new CourseBlock.Wish(p, carried, carried, carried), true, "as it is"));
                 boolean keeps = !now || wanted.madeByTreating(carried);
-                fact(row + 1, "cost of " + entry.id() + ", " + p.name().toLowerCase(java.util.Locale.ROOT),
+                fact(
+                        row + 1,
+                        "cost of " + entry.id() + ", " + p.name().toLowerCase(java.util.Locale.ROOT),
                         course(new CourseBlock.Wish(p, carried, wanted, now ? wanted : carried), keeps, "changed"));
                 saved.append("+" + fact(row) + "-" + fact(row + 1));
                 row += 2;
@@ -209,10 +175,14 @@ final class EngineTab implements Facts {
         StartCost start = new StartCost(cells, entry);
         fact(12, "bought at the start", start.goods());
         fact(13, "shop time at the start", start.shopTime());
-        fact(14, "present value of the start, after tax", paying.purchase(machine, fact(12), fact(13)) + "-"
-                + paying.relief(machine, fact(12)));
+        fact(
+                14,
+                "present value of the start, after tax",
+                paying.purchase(machine, fact(12), fact(13)) + "-" + paying.relief(machine, fact(12)));
         fact(15, "expected saving", "0" + saved + "-" + fact(14));
-        fact(16, "fits (1) or not (0): the shortest life is " + (int) FEWEST_STEPS + " steps or more",
+        fact(
+                16,
+                "fits (1) or not (0): the shortest life is " + (int) FEWEST_STEPS + " steps or more",
                 "IF(MIN(" + String.join(",", mediansFit) + ")>=" + FEWEST_STEPS + "*" + step() + ",1,0)");
     }
 
@@ -223,8 +193,10 @@ final class EngineTab implements Facts {
             int node = unsure ? n : 1;
             AgeTable first = table(wish.atStart(), wish.position(), keepsHours, node);
             List<AgeTable> later = List.of(
-                    table(wish.wanted(), wish.position(), false, node), table(wish.carried(), wish.position(), false, node));
-            String name = wish.position().name().toLowerCase(java.util.Locale.ROOT) + " " + how + (unsure ? ", " + (n + 1) + " of 3" : "");
+                    table(wish.wanted(), wish.position(), false, node),
+                    table(wish.carried(), wish.position(), false, node));
+            String name = wish.position().name().toLowerCase(java.util.Locale.ROOT) + " " + how
+                    + (unsure ? ", " + (n + 1) + " of 3" : "");
             CourseBlock.Sums sums = new CourseBlock(grid, this, wish, first, later, name).write();
             String weight = unsure ? rules.unsureWeight(n) + "*" : "";
             String trade = "(" + sums.trade() + ")*" + grid.at(Grid.FACTOR, STEPS);
@@ -240,7 +212,8 @@ final class EngineTab implements Facts {
         if (known != null) {
             return known;
         }
-        String name = a.id() + (first ? ", on it now" : ", new") + (a.lifeUnsure() > 0 ? ", " + (differs + 1) + " of 3" : "");
+        String name =
+                a.id() + (first ? ", on it now" : ", new") + (a.lifeUnsure() > 0 ? ", " + (differs + 1) + " of 3" : "");
         LifeNodes nodes = new LifeNodes(this, livesTop, nextLives, a, p, first);
         nextLives += LifeNodes.WIDTH;
         nodes.write(name, differs);
@@ -296,11 +269,7 @@ final class EngineTab implements Facts {
 
     @Override
     public String ruined(ResolvedAssembly a) {
-        Integer row = ruined.get(a.id());
-        if (row == null) {
-            throw new IllegalArgumentException("no hits of " + a.id());
-        }
-        return tab.at(row, 1).local();
+        return hits.ruined(a);
     }
 
     @Override

@@ -68,8 +68,8 @@ final class FlatMoney {
     }
 
     private void fix(int f) {
-        List<String> heads = new ArrayList<>(
-                List.of(crew.fixes().get(f).name() + ": takes", "not mended the same evening", "from", "to", "after hours"));
+        List<String> heads = new ArrayList<>(List.of(
+                crew.fixes().get(f).name() + ": takes", "not mended the same evening", "from", "to", "after hours"));
         for (int w = 0; w < weeks; w++) {
             heads.add(w == 0 ? "done today in slack" : "done today, full weeks " + w);
         }
@@ -97,17 +97,14 @@ final class FlatMoney {
                 .local();
         String lo = tab.formula(row, c + 2, "MIN(MAX(0," + d + "-" + AFTER_HOURS + ")," + day + ")", Look.FACTOR)
                 .local();
-        String hi = tab.formula(row, c + 3, "MIN(" + d + "," + day + ")", Look.FACTOR).local();
-        tab.formula(
-                row,
-                c + 4,
-                "((" + d + "-" + lo + ")^2-(" + d + "-" + hi + ")^2)/2/" + day,
-                Look.FACTOR);
+        String hi = tab.formula(row, c + 3, "MIN(" + d + "," + day + ")", Look.FACTOR)
+                .local();
+        tab.formula(row, c + 4, "((" + d + "-" + lo + ")^2-(" + d + "-" + hi + ")^2)/2/" + day, Look.FACTOR);
         for (int w = 0; w < weeks; w++) {
             String per = displacedPerHour(f);
             String s = slack(w);
-            String today = whole + "*MIN(" + per + "*" + d + "," + s + ")+(" + upTo(per, s, hi) + "-"
-                    + upTo(per, s, lo) + ")/" + day;
+            String today = whole + "*MIN(" + per + "*" + d + "," + s + ")+(" + upTo(per, s, hi) + "-" + upTo(per, s, lo)
+                    + ")/" + day;
             tab.formula(row, c + 5 + w, today, Look.FACTOR);
         }
     }
@@ -130,7 +127,7 @@ final class FlatMoney {
             String when = w == 0 ? "" : ", full weeks " + w;
             heads.addAll(List.of("made up" + when, "lost" + when, "crew time and lost work" + when));
         }
-        tab.heads(summary, 0, heads);
+        tab.heads(summary, 0, 1, heads);
     }
 
     private void sum(int f) {
@@ -151,8 +148,7 @@ final class FlatMoney {
                             ? Input.of(Key.MAKE_UP_LATER, crew.id())
                             : new Input(Key.FULL_LATER, crew.id(), Integer.toString(w - 1)));
             int at = 3 + 3 * w;
-            String madeUp = tab.formula(
-                            row, at, today + "+(" + displaced + "-" + today + ")*" + later, Look.FACTOR)
+            String madeUp = tab.formula(row, at, today + "+(" + displaced + "-" + today + ")*" + later, Look.FACTOR)
                     .local();
             String lost = tab.formula(row, at + 1, displaced + "-" + madeUp, Look.FACTOR)
                     .local();

@@ -27,6 +27,7 @@ final class FleetTab {
         tab.heads(
                 HEADS,
                 0,
+                5,
                 List.of(
                         "machine",
                         "kind",

@@ -33,7 +33,12 @@ final class Grid {
     void write() {
         int weeks = hours.fullWeeks().get(0).size();
         List<String> heads = new ArrayList<>(List.of(
-                "step", "hour", "hours to the trade", "day", "a price of today counts for", "hours x that",
+                "step",
+                "hour",
+                "hours to the trade",
+                "day",
+                "a price of today counts for",
+                "hours x that",
                 "renewed if worn out here (not run bald)"));
         for (int w = 1; w <= weeks; w++) {
             heads.add("share in full weeks " + w);
@@ -97,13 +102,15 @@ final class Grid {
 
     /** Adds the money of a flat of an assembly, by the weeks each step lies in. */
     void addFlat(ResolvedAssembly a, List<String> byWeek) {
-        flatColumns.computeIfAbsent(a.id(), id -> column("a hit on " + id + " costs, tires left out", j -> {
-            StringBuilder sum = new StringBuilder(byWeek.get(0));
-            for (int w = 1; w < byWeek.size(); w++) {
-                sum.append("+" + at(WEEKS + w - 1, j) + "*(" + byWeek.get(w) + "-" + byWeek.get(0) + ")");
-            }
-            return sum.toString();
-        }));
+        flatColumns.computeIfAbsent(
+                a.id(),
+                id -> column("a hit on " + id + " costs, tires left out", j -> {
+                    StringBuilder sum = new StringBuilder(byWeek.get(0));
+                    for (int w = 1; w < byWeek.size(); w++) {
+                        sum.append("+" + at(WEEKS + w - 1, j) + "*(" + byWeek.get(w) + "-" + byWeek.get(0) + ")");
+                    }
+                    return sum.toString();
+                }));
     }
 
     String flat(ResolvedAssembly a, int j) {

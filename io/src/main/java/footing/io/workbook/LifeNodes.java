@@ -87,8 +87,7 @@ final class LifeNodes {
             String y = "(1/(1+EXP(-" + z + ")))";
             String slope = "(" + p(2) + "+" + p(3) + "*(" + y + "-0.5)+" + p(3) + "*" + y + "*(1-" + y + ")*" + z + ")";
             String error = "(" + Averages.quantile(p(1), p(2), p(3), y, z) + "-" + target + ")";
-            tab.formula(
-                    top + 6 + i, column, "MAX(-12,MIN(12," + z + "-" + error + "/" + slope + "))", Look.FACTOR);
+            tab.formula(top + 6 + i, column, "MAX(-12,MIN(12," + z + "-" + error + "/" + slope + "))", Look.FACTOR);
         }
         tab.formula(top + LEVEL, column, "IF(" + p(5) + ">0,1/(1+EXP(-" + p(5 + NEWTON) + ")),0)", Look.FACTOR);
     }
@@ -97,7 +96,8 @@ final class LifeNodes {
         int row = top + FIRST + i;
         String life;
         if (uncertain) {
-            String y = "MIN(0.995," + p(LEVEL) + "+(1-" + p(LEVEL) + ")*" + facts.rules().lifeLevel(i) + ")";
+            String y = "MIN(0.995," + p(LEVEL) + "+(1-" + p(LEVEL) + ")*"
+                    + facts.rules().lifeLevel(i) + ")";
             String z = Averages.quantile(p(1), p(2), p(3), y, "LN(" + y + "/(1-" + y + "))");
             life = "EXP(" + z + ")*" + p(4);
         } else {
@@ -109,7 +109,10 @@ final class LifeNodes {
             String rho = ruinsPerHour();
             String at = p(5) + "/" + l;
             String behind = tab.formula(
-                            row, column + 2, "IF(" + at + ">0.5," + rho + "*" + l + "*" + since(at) + ",0)", Look.FACTOR)
+                            row,
+                            column + 2,
+                            "IF(" + at + ">0.5," + rho + "*" + l + "*" + since(at) + ",0)",
+                            Look.FACTOR)
                     .local();
             String th = facts.unsureFlats();
             String all = rho + "*" + l + "*(0.5+" + facts.slope() + "/8)";

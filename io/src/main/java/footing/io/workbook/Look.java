@@ -5,6 +5,10 @@ enum Look {
     TEXT("General"),
     TITLE("General"),
     HEAD("General"),
+    /** A heading over numbers. */
+    HEAD_RIGHT("General"),
+    /** A text of more than one line. */
+    WRAPPED("General"),
     NOTE("General"),
     STRONG("General"),
     MONEY("#,##0.00"),

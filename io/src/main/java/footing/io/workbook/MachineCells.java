@@ -31,8 +31,7 @@ record MachineCells(Cells cells, Case stated, ResolvedMachine machine) {
 
     /** An hour in the shop: nobody's number of its own where it follows from the crew's. */
     String shop() {
-        boolean statedShop =
-                stated.money().numbers().get(Key.SHOP_RATE).isPresent();
+        boolean statedShop = stated.money().numbers().get(Key.SHOP_RATE).isPresent();
         return statedShop ? cells.likely(Input.of(Key.SHOP_RATE, "")) : hour();
     }
 

@@ -43,7 +43,7 @@ final class MonthsTab {
             heads.addAll(NAMES);
         }
         heads.add("all present values, trade-in off");
-        tab.heads(HEADS - 1, 0, heads);
+        tab.heads(HEADS - 1, 0, MONEY, heads);
         int row = HEADS;
         for (int e = 0; e < flows.entries().size(); e++) {
             int first = row;
@@ -74,7 +74,8 @@ final class MonthsTab {
         if (month == flows.months().size() - 1) {
             write(row, column, of.trade(), flows.tradeDays());
         }
-        String running = tab.at(row, PRESENT).to(tab.at(row, PRESENT + PARTS - 2)).local();
+        String running =
+                tab.at(row, PRESENT).to(tab.at(row, PRESENT + PARTS - 2)).local();
         String trade = tab.at(row, PRESENT + PARTS - 1).local();
         tab.formula(row, PRESENT + PARTS, "SUM(" + running + ")-SUM(" + trade + ")", Look.MONEY);
     }

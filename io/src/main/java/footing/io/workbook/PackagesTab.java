@@ -27,7 +27,8 @@ final class PackagesTab {
     /** An entry of a machine: machines may have equal ones. */
     private record Which(String machine, ResolvedMachine.Entry entry) {}
 
-    PackagesTab(Tab tab, PayingTab paying) {
+    /** @param whole false if only the carried and the recommended packages are told */
+    PackagesTab(Tab tab, PayingTab paying, boolean whole) {
         this.tab = tab;
         this.paying = paying;
         tab.text(0, 0, "What each package costs over the machine's life", Look.TITLE);
@@ -37,10 +38,19 @@ final class PackagesTab {
                 "Expected present values; the formulas lead to the means of the answer, which stand beside them as Footing gave"
                         + " them and don't recompute.",
                 Look.NOTE);
+        if (!whole) {
+            tab.text(
+                    2,
+                    0,
+                    "The fleet is large: told are the package each machine has and the one recommended. footing workbook CASE"
+                            + " --machine ID tells all of one machine.",
+                    Look.STRONG);
+        }
         tab.text(HEADS - 1, COST + 2, "as Footing answered", Look.STRONG);
         tab.heads(
                 HEADS,
                 0,
+                START,
                 List.of(
                         "machine",
                         "package",
@@ -84,11 +94,11 @@ final class PackagesTab {
         }
     }
 
-    private void costs(
-            ResolvedMachine m, ResolvedMachine.Entry entry, MonthsTab months, int e, MachineCells cells) {
+    private void costs(ResolvedMachine m, ResolvedMachine.Entry entry, MonthsTab months, int e, MachineCells cells) {
         StartCost start = new StartCost(cells, entry);
         String shop = tab.formula(row, SHOP, start.shopTime(), Look.MONEY).local();
-        String all = tab.formula(row, START, start.goods() + "+" + shop, Look.MONEY).local();
+        String all =
+                tab.formula(row, START, start.goods() + "+" + shop, Look.MONEY).local();
         String goods = "(" + all + "-" + shop + ")";
         tab.formula(row, PURCHASE, paying.purchase(m, goods, shop), Look.MONEY);
         int column = PURCHASE + 1;
@@ -102,10 +112,14 @@ final class PackagesTab {
 
     private void answered(EntryAnswer found, int carried) {
         String saving = tab.formula(
-                        row, SAVING, tab.at(carried, COST).local() + "-" + tab.at(row, COST).local(), Look.MONEY)
+                        row,
+                        SAVING,
+                        tab.at(carried, COST).local() + "-" + tab.at(row, COST).local(),
+                        Look.MONEY)
                 .local();
         tab.number(row, COST + 2, found.cost().mean(), Look.MONEY);
-        String answered = tab.number(row, COST + 3, found.saving().mean(), Look.MONEY).local();
+        String answered =
+                tab.number(row, COST + 3, found.saving().mean(), Look.MONEY).local();
         tab.formula(row, COST + 4, saving + "-" + answered, Look.MONEY);
         tab.number(row, COST + 5, found.saving().standardError(), Look.MONEY);
         if (row != carried) {

@@ -39,6 +39,7 @@ final class PayingTab {
         tab.heads(
                 HEADS,
                 0,
+                1,
                 List.of(
                         "machine",
                         "days to the trade",
@@ -68,19 +69,22 @@ final class PayingTab {
         for (int k = 1; k <= months; k++) {
             int row = HEADS + k;
             String n = tab.number(row, LOAN, k, Look.WHOLE).local();
-            String due = tab.formula(row, LOAN + 1, "EDATE(AsOf," + n + ")", Look.DATE).local();
+            String due = tab.formula(row, LOAN + 1, "EDATE(AsOf," + n + ")", Look.DATE)
+                    .local();
             String days = tab.formula(row, LOAN + 2, due + "-AsOf", Look.WHOLE).local();
             String paid = tab.formula(
-                            row, LOAN + 3, "IF(" + n + "<=LoanMonths,-PMT(LoanRate/12,LoanMonths,1-LoanDown),0)", Look.FACTOR)
+                            row,
+                            LOAN + 3,
+                            "IF(" + n + "<=LoanMonths,-PMT(LoanRate/12,LoanMonths,1-LoanDown),0)",
+                            Look.FACTOR)
                     .local();
             String before = k == 1 ? "(1-LoanDown)" : tab.at(row - 1, LOAN + 5).local();
-            String interest =
-                    tab.formula(row, LOAN + 4, before + "*LoanRate/12", Look.FACTOR).local();
+            String interest = tab.formula(row, LOAN + 4, before + "*LoanRate/12", Look.FACTOR)
+                    .local();
             tab.formula(row, LOAN + 5, before + "-(" + paid + "-" + interest + ")", Look.FACTOR);
             String factor = tab.formula(row, LOAN + 6, "(1+DiscountRate)^-(" + days + "/365)", Look.FACTOR)
                     .local();
-            tab.formula(
-                    row, LOAN + 7, "(" + paid + "-TaxRate*" + interest + ")*" + factor, Look.FACTOR);
+            tab.formula(row, LOAN + 7, "(" + paid + "-TaxRate*" + interest + ")*" + factor, Look.FACTOR);
         }
         dueDays = range(first, months, LOAN + 2);
         balances = range(first, months, LOAN + 5);
@@ -97,8 +101,8 @@ final class PayingTab {
             String day = tab.formula(row, TAX + 1, "DATE(YEAR(AsOf)+" + n + "-1,12,31)", Look.DATE)
                     .local();
             String days = tab.formula(row, TAX + 2, day + "-AsOf", Look.WHOLE).local();
-            String share = tab.number(row, TAX + 3, schedule.get(k - 1), Look.SHARE)
-                    .local();
+            String share =
+                    tab.number(row, TAX + 3, schedule.get(k - 1), Look.SHARE).local();
             tab.formula(row, TAX + 4, share + "*(1+DiscountRate)^-(" + days + "/365)", Look.FACTOR);
         }
         deductDays = range(first, schedule.size(), TAX + 2);
@@ -121,10 +125,17 @@ final class PayingTab {
             String made = tab.formula(row, 3, "MIN(LoanMonths,COUNTIF(" + dueDays + until + "))", Look.WHOLE)
                     .local();
             String owed = tab.formula(
-                            row, 4, "IF(" + made + "=0,1-LoanDown,INDEX(" + balances + ",MAX(1," + made + ")))", Look.FACTOR)
+                            row,
+                            4,
+                            "IF(" + made + "=0,1-LoanDown,INDEX(" + balances + ",MAX(1," + made + ")))",
+                            Look.FACTOR)
                     .local();
             String paid = "SUMIF(" + dueDays + until + "," + payments + ")";
-            tab.formula(row, 5, "LoanDown+" + paid + "+" + owed + "*" + tab.at(row, 8).local(), Look.FACTOR);
+            tab.formula(
+                    row,
+                    5,
+                    "LoanDown+" + paid + "+" + owed + "*" + tab.at(row, 8).local(),
+                    Look.FACTOR);
         } else {
             tab.number(row, 5, 1, Look.FACTOR);
         }

@@ -26,7 +26,7 @@ final class ReadMeTab {
                 Look.NOTE);
         int row = 3;
         for (String line : lines(answer, notes)) {
-            tab.text(row++, 0, line);
+            tab.text(row++, 0, line, Look.WRAPPED);
         }
         tab.widths(0, 130);
         tab.freeze(1, 0);
@@ -40,13 +40,15 @@ final class ReadMeTab {
         add(lines, "", prepared.on());
         add(lines, "", answer.of().heading().note());
         lines.add("Fleet: what to do with each machine, and the sums.");
-        lines.add("Change me: alter flats, billing, prices and lives in the yellow cells; the expected saving follows at once.");
+        lines.add(
+                "Change me: alter flats, billing, prices and lives in the yellow cells; the expected saving follows at once.");
         lines.add("Packages: what each package costs, part by part; its sums lead to the monthly sheets.");
         lines.add("Assumptions: every number, its unit, and whose it is.");
         lines.add("Paying: the loan (PMT), the tax deductions, and what they come to.");
         lines.add("MACHINE months: what each package is expected to cost in each month, and its present value.");
         lines.add("MACHINE engine: the reckoning behind 'Change me', step by step.");
-        lines.add("A future is one simulated life of a machine. All figures are averages over them, unless they say otherwise.");
+        lines.add(
+                "A future is one simulated life of a machine. All figures are averages over them, unless they say otherwise.");
         lines.add(Origins.told(answer));
         lines.add(answer.reached());
         lines.addAll(notes);

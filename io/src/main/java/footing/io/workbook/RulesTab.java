@@ -30,7 +30,10 @@ final class RulesTab {
                 "Each low / likely / high is a metalog distribution, cut off at one in two hundred on either side as in the"
                         + " simulation. An average over it is the sum of weight x value at these points.",
                 Look.NOTE);
-        tab.heads(FIRST - 1, 0, List.of("ln(y/(1-y))", "level y", "weight", "", "level of a life", "", "spread", "weight"));
+        tab.heads(
+                FIRST - 1,
+                0,
+                List.of("ln(y/(1-y))", "level y", "weight", "", "level of a life", "", "spread", "weight"));
         double most = Math.log((1 - LEAST) / LEAST);
         double step = 2 * most / (AVERAGE - 1);
         String all = tab.at(FIRST + AVERAGE + 1, 2).local();

@@ -43,7 +43,9 @@ final class StartCost {
             plus(shop, cells.assembly(Key.TREAT_HOURS, wanted.id()) + "*" + cells.shop());
         } else {
             plus(goods, cells.count(p) + "*" + cells.assembly(Key.PRICE, wanted.id()));
-            goods.append("-IF(").append(cells.assembly(Key.CARRY_ON, wanted.id())).append(">0,0,");
+            goods.append("-IF(")
+                    .append(cells.assembly(Key.CARRY_ON, wanted.id()))
+                    .append(">0,0,");
             goods.append(fetched(carried.id(), p)).append(')');
             if (!machine.isNew()) {
                 plus(shop, cells.assembly(Key.CHANGE_HOURS, wanted.id()) + "*" + cells.shop());

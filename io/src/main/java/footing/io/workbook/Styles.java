@@ -44,7 +44,9 @@ final class Styles {
             case TITLE -> style.setFont(font(true, TITLE_POINTS));
             case STRONG -> style.setFont(font(true, (short) 11));
             case NOTE -> note(style);
-            case HEAD -> head(style);
+            case HEAD -> head(style, HorizontalAlignment.LEFT);
+            case HEAD_RIGHT -> head(style, HorizontalAlignment.RIGHT);
+            case WRAPPED -> style.setWrapText(true);
             case MONEY_TOTAL -> {
                 style.setFont(font(true, (short) 11));
                 style.setBorderTop(BorderStyle.THIN);
@@ -72,11 +74,11 @@ final class Styles {
         style.setFont(font);
     }
 
-    private void head(CellStyle style) {
+    private void head(CellStyle style, HorizontalAlignment side) {
         style.setFont(font(true, (short) 10));
         style.setWrapText(true);
         style.setBorderBottom(BorderStyle.THIN);
-        style.setAlignment(HorizontalAlignment.LEFT);
+        style.setAlignment(side);
         style.setVerticalAlignment(VerticalAlignment.BOTTOM);
     }
 }

@@ -78,10 +78,15 @@ final class Tab {
         return at(row, column);
     }
 
-    /** A row of headings. */
+    /** A row of headings over numbers. */
     void heads(int row, int column, List<String> heads) {
+        heads(row, column, 0, heads);
+    }
+
+    /** A row of headings, the first ones over texts, the others over numbers. */
+    void heads(int row, int column, int texts, List<String> heads) {
         for (int i = 0; i < heads.size(); i++) {
-            text(row, column + i, heads.get(i), Look.HEAD);
+            text(row, column + i, heads.get(i), i < texts ? Look.HEAD : Look.HEAD_RIGHT);
         }
         sheet.getRow(row).setHeight(HEAD_HEIGHT);
     }
