@@ -154,7 +154,7 @@ final class CourseRun {
         renewals += cost * present;
         enterRenewal(x, HourCalendar.dayOf(place), cost * present, cost * nominal);
         if (ledger != null) {
-            ledger.renewal(off, fitted, present);
+            ledger.renewal(off, fitted, x, place, present);
         }
         fit(fitted, x, place);
     }
@@ -175,7 +175,7 @@ final class CourseRun {
         double change = fitted.upkeepPerHour - on.upkeepPerHour;
         double presentHours = plan.discounting.presentHours(place);
         if (ledger != null) {
-            ledger.ran(on, presentHours - ledgerHours);
+            ledger.ran(on, x, presentHours - ledgerHours);
             ledgerHours = presentHours;
         }
         upkeep += change * (presentHoursLeft - presentHours);
@@ -264,7 +264,7 @@ final class CourseRun {
             trade = Math.max(trade, on.carriedOn(age));
         }
         if (ledger != null) {
-            ledger.ran(on, presentHoursLeft - ledgerHours);
+            ledger.ran(on, hoursLeft, presentHoursLeft - ledgerHours);
             ledger.trade(on, age, course.changes());
         }
         double[] totals = sums.totals;

@@ -1,6 +1,7 @@
 package footing.core.future;
 
 import footing.core.fleet.Position;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Runs futures of one machine; one for each thread that does. */
@@ -40,8 +41,8 @@ final class Simulation {
         }
     }
 
-    private @Nullable Tally tally;
-    private int told;
+    /** Who is told what happens in a course, if anybody. */
+    private final @Nullable Ledger[] ledgers;
 
     Simulation(MachinePlan plan, SharedDraws shared, int atMost) {
         this.plan = plan;
@@ -54,6 +55,7 @@ final class Simulation {
         mostOften = 1 + plan.machine.wornTireEffect() / 2;
         constants = plan.entryConstants();
         int n = plan.courses.size();
+        ledgers = new Ledger[n];
         parts = new double[n][atMost];
         time = new double[n][atMost];
         all = new double[n][atMost];
@@ -61,9 +63,17 @@ final class Simulation {
     }
 
     /** Counts what happens under an entry from now on. */
-    void tell(Tally counts, int entry) {
-        tally = counts;
-        told = entry;
+    void tell(Ledger counts, int entry) {
+        java.util.Arrays.fill(ledgers, null);
+        ledgers[plan.driveCourse[entry]] = counts;
+        ledgers[plan.casterCourse[entry]] = counts;
+    }
+
+    /** Tells what happens in each course to its own ledger from now on. */
+    void tellEach(List<? extends Ledger> byCourse) {
+        for (int c = 0; c < ledgers.length; c++) {
+            ledgers[c] = byCourse.get(c);
+        }
     }
 
     /**
@@ -99,7 +109,7 @@ final class Simulation {
                 continue;
             }
             CourseRun run = side.run;
-            run.tell(c == plan.driveCourse[told] || c == plan.casterCourse[told] ? tally : null);
+            run.tell(ledgers[c]);
             run.run(course, block.courses.get(c), course.changes() ? null : block.fixes);
             double goods = (run.renewals + run.repairs) * keep - run.trade * plan.presentAtTrade * keep;
             double hours = (run.crewTime + run.upkeep) * keep;

@@ -66,12 +66,12 @@ public final class Tally implements Ledger {
     }
 
     @Override
-    public void renewal(Article off, Article fitted, double present) {
+    public void renewal(Article off, Article fitted, double x, double place, double present) {
         renewals.merge(new Renewal(off.id, fitted.id), present * each, Double::sum);
     }
 
     @Override
-    public void ran(Article on, double presentHours) {
+    public void ran(Article on, double x, double presentHours) {
         hoursRun.merge(on.id, presentHours * each, Double::sum);
     }
 
