@@ -38,12 +38,11 @@ final class MonthLedger implements Ledger {
     }
 
     @Override
-    public void flat(Encounters encounters, int i, Article on) {
-        monthOfFlat = months.of(encounters.hour[i], encounters.place[i]);
-        double factor = encounters.present[i];
-        enter(Measure.REPAIRS, monthOfFlat, fixes.cost[encounters.fix[i]], factor);
-        enter(Measure.CREW_TIME, monthOfFlat, encounters.crewTime[i], factor);
-        enter(Measure.LOST_WORK, monthOfFlat, encounters.lostWork[i], factor);
+    public void flat(Hit hit, Article on) {
+        monthOfFlat = months.of(hit.hour, hit.place);
+        enter(Measure.REPAIRS, monthOfFlat, fixes.cost[hit.fix], hit.present);
+        enter(Measure.CREW_TIME, monthOfFlat, hit.crewTime, hit.present);
+        enter(Measure.LOST_WORK, monthOfFlat, hit.lostWork, hit.present);
     }
 
     /** Follows the flat that ruined the tire. */

@@ -19,6 +19,7 @@ public final class MonthlyRun {
 
     private final MachinePlan plan;
     private final Months months;
+    private final SharedDraws shared = new SharedDraws();
     private final List<MonthLedger> sums;
     private int futures;
 
@@ -46,7 +47,7 @@ public final class MonthlyRun {
     /** Runs futures {@code from} to {@code to}, exclusive, at most {@value MachineFutures#PIECE} of them. */
     public Piece run(int from, int to) {
         List<MonthLedger> ledgers = ledgers();
-        Simulation simulation = new Simulation(plan, to - from);
+        Simulation simulation = new Simulation(plan, shared, to - from);
         simulation.tellEach(ledgers);
         simulation.run(from, to, new double[plan.entries.size()][to]);
         return new Piece(ledgers, to - from);

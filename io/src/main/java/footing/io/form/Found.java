@@ -112,7 +112,12 @@ public record Found(@Nullable Node node, At at) {
             }
             Spread value = key == Key.UPCHARGE ? null : there.number(key);
             if (value != null) {
-                stated.put(key, new Numbers.Stated(value, origin));
+                boolean learned = LearnedForm.isLearned(there.node);
+                stated.put(key, new Numbers.Stated(value, learned ? Origin.LEARNED : origin));
+                if (learned && key == Key.LIFE) {
+                    // How unsure the life is comes from the records too; a stated one below takes its place.
+                    stated.put(Key.LIFE_UNSURE, new Numbers.Stated(Spread.of(0), Origin.LEARNED));
+                }
             }
         }
         return new Numbers(stated);
