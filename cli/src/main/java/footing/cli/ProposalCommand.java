@@ -11,7 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -50,8 +49,8 @@ final class ProposalCommand implements Callable<Integer> {
     @Option(names = "--csv", paramLabel = "DIR", description = "Write every table into this folder as well.")
     private @Nullable String csv;
 
-    @Option(names = "--futures", paramLabel = "N", description = "Futures to simulate; without it as many as needed.")
-    private @Nullable Integer futures;
+    @Mixin
+    private FuturesOptions run;
 
     @Option(names = "--quick", description = "Leave out what moves the answer and what to find out first.")
     private boolean quick;
@@ -101,10 +100,8 @@ final class ProposalCommand implements Callable<Integer> {
                     .println("With " + stated.machines().size() + " machines the proposal is shortened and rests on a"
                             + " quick answer; --machine ID prints one in full.");
         }
-        OptionalInt count =
-                futures == null ? OptionalInt.empty() : OptionalInt.of(AnswerOptions.checkedFutures(futures));
         Options options = new Options(
-                count, Options.USUAL_SEED, Options.USUAL_THRESHOLD, quick || many, Optional.ofNullable(machine));
+                run.futures(), run.seed(), Options.USUAL_THRESHOLD, quick || many, Optional.ofNullable(machine));
         try (Threads threads = Threads.usual();
                 Progress progress = new Progress(spec.commandLine().getErr(), terminal, System::nanoTime)) {
             return Assessment.answer(stated, options, threads, progress);

@@ -10,7 +10,6 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -46,14 +45,8 @@ final class WorkbookCommand implements Callable<Integer> {
     @Option(names = "--machine", paramLabel = "ID", description = "Of one machine alone.")
     private @Nullable String machine;
 
-    @Option(
-            names = "--futures",
-            paramLabel = "N",
-            description = "Futures to simulate; without it as many as the answer needs.")
-    private @Nullable Integer futures;
-
-    @Option(names = "--seed", paramLabel = "S", description = "Start of the random draws (${DEFAULT-VALUE}).")
-    private long seed = Options.USUAL_SEED;
+    @Mixin
+    private FuturesOptions run;
 
     private final Terminal terminal;
 
@@ -69,9 +62,8 @@ final class WorkbookCommand implements Callable<Integer> {
         if (machine != null) {
             read.checkMachine(machine);
         }
-        OptionalInt count =
-                futures == null ? OptionalInt.empty() : OptionalInt.of(AnswerOptions.checkedFutures(futures));
-        Options options = new Options(count, seed, Options.USUAL_THRESHOLD, true, Optional.ofNullable(machine));
+        Options options =
+                new Options(run.futures(), run.seed(), Options.USUAL_THRESHOLD, true, Optional.ofNullable(machine));
         boolean written;
         try (Threads threads = Threads.usual();
                 Progress progress = new Progress(commandLine.getErr(), terminal, System::nanoTime)) {

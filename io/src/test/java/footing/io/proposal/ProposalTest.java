@@ -3,7 +3,9 @@ package footing.io.proposal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import footing.core.answer.Answer;
+import footing.core.answer.EntryAnswer;
 import footing.core.answer.Watch;
+import footing.core.fleet.ResolvedMachine;
 import footing.io.answer.AnswerJson;
 import footing.io.drawing.SvgDrawer;
 import footing.io.figure.EntryName;
@@ -58,10 +60,11 @@ class ProposalTest {
     void pageOne_lines_holdTheFiguresOfTheJson() throws IOException {
         String one = printed.text(1, 1);
         for (Advice a : Advice.all(answer)) {
-            if (MachineLines.isKept(a)) {
+            EntryAnswer about = a.about();
+            if (about == null || MachineLines.isKept(a)) {
                 continue;
             }
-            JsonNode entry = entry(machine(a.id()), a.about().entry().id());
+            JsonNode entry = entry(machine(a.id()), about.entry());
             JsonNode saving = entry.get("saving");
             assertThat(one)
                     .contains(money(saving.get("mean")) + " "
@@ -78,13 +81,14 @@ class ProposalTest {
         throw new AssertionError("no machine " + id);
     }
 
-    private static JsonNode entry(JsonNode machine, String id) {
+    private static JsonNode entry(JsonNode machine, ResolvedMachine.Entry wanted) {
         for (JsonNode e : machine.get("entries")) {
-            if (e.get("id").asString().equals(id)) {
+            if (e.get("id").asString().equals(wanted.id())
+                    && e.get("when").asString().equals(wanted.when().name().toLowerCase(java.util.Locale.ROOT))) {
                 return e;
             }
         }
-        throw new AssertionError("no entry " + id);
+        throw new AssertionError("no entry " + wanted);
     }
 
     @Test
