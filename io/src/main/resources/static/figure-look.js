@@ -86,8 +86,8 @@
     const all = figure.series.flatMap(s => s.points)
         .flatMap(p => figure.places.unit === 'NAME' ? (p.span ? [p.span.from, p.span.to] : [p.value]) : [p.at])
         .concat(figure.marks.map(m => m.value));
-    const least = Math.min(...all);
-    const share = (value - least) / (Math.max(...all) - least || 1);
+    const least = all.reduce((a, b) => Math.min(a, b));
+    const share = (value - least) / (all.reduce((a, b) => Math.max(a, b)) - least || 1);
     return share > 0.92 ? 'right' : share < 0.08 ? 'left' : 'center';
   }
 

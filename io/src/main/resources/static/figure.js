@@ -176,12 +176,11 @@
     const rightNote = from <= to ? point.span.toNote : point.span.fromNote;
     const note = (x, text, align) => ({ type: 'text', x, y, style: { text, fill: ink('--soft'), font: '12px ' + ink('--sans'),
       textAlign: align, verticalAlign: 'middle' } });
-    return { type: 'group', children: [
-      { type: 'rect', shape: { x: left, y: y - 5, width: Math.max(1, Math.abs(to - from)), height: 10 }, style: { fill: tone('QUIET') } },
-      ...turned(api, point, y, left, Math.max(from, to)),
-      { type: 'rect', shape: { x: mean - 1.5, y: y - 9, width: 3, height: 18 }, style: { fill: tone(s.tone) } },
-      note(left - 6, leftNote, 'right'), note(Math.max(from, to) + 6, rightNote, 'left')
-    ] };
+    const whole = { type: 'rect', shape: { x: left, y: y - 5, width: Math.max(1, Math.abs(to - from)), height: 10 },
+      style: { fill: tone('QUIET') } };
+    const middle = { type: 'rect', shape: { x: mean - 1.5, y: y - 9, width: 3, height: 18 }, style: { fill: tone(s.tone) } };
+    const notes = [note(left - 6, leftNote, 'right'), note(Math.max(from, to) + 6, rightNote, 'left')];
+    return { type: 'group', children: [whole].concat(turned(api, point, y, left, Math.max(from, to)), [middle], notes) };
   }
 
   // The part of a range that lies beyond zero from where it is now: there the change turns.

@@ -40,8 +40,11 @@ class RecordsFileTest {
 
     @Test
     void read_otherNamesAndOrder_findsTheColumns() {
-        Records records = read("Remarks;Hour meter (h);Unit No.;What;Day;Tread (mm);Wheel;Weather\n"
-                + "new;300;A;start;2026-04-01;;;dry\n;350;A;tread;2026-05-01;9.5;rear;wet\n");
+        Records records = read("""
+                Remarks;Hour meter (h);Unit No.;What;Day;Tread (mm);Wheel;Weather
+                new;300;A;start;2026-04-01;;;dry
+                ;350;A;tread;2026-05-01;9.5;rear;wet
+                """);
         Entry tread = rows(records).get(1);
         assertThat(tread.event()).isEqualTo(Event.TREAD);
         assertThat(tread.spot()).isEqualTo(Spot.DRIVE);
