@@ -22,6 +22,9 @@ final class MachineBlock {
         SHORT
     }
 
+    private static final int MOST_DRIVERS = 12;
+    private static final int FEW_DRIVERS = 5;
+
     private final Answer answer;
     private final Advice advice;
     private final Pages pages;
@@ -87,7 +90,7 @@ final class MachineBlock {
             pages.table(tables.years());
             figures.whatMovesIt().ifPresent(pages::figure);
         }
-        pages.table(tables.drivers());
+        drivers(length == Length.WHOLE ? MOST_DRIVERS : FEW_DRIVERS);
         pages.table(tables.findOut());
         pages.table(tables.numbers());
         pages.paragraph(
@@ -97,6 +100,19 @@ final class MachineBlock {
         if (Cautions.apply(List.of(advice))) {
             pages.heading("h3", "Cautions");
             pages.list(Cautions.AT_WORK);
+        }
+    }
+
+    /** The numbers that move it most; the rest would fill pages. */
+    private void drivers(int most) {
+        Table drivers = tables.drivers();
+        pages.table(drivers.first(most));
+        int left = drivers.rows().size() - most;
+        if (left > 0) {
+            pages.paragraph(
+                    "The other " + Figures.money(left)
+                            + " numbers each move it less than these; the files of the tables" + " have them all.",
+                    "note");
         }
     }
 

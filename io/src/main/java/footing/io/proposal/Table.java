@@ -39,6 +39,11 @@ record Table(String id, String title, List<Column> columns, List<List<Cell>> row
         return new Builder(id, title, heads);
     }
 
+    /** The same table with its first rows alone. */
+    Table first(int most) {
+        return new Table(id, title, columns, rows.subList(0, Math.min(most, rows.size())));
+    }
+
     /** The same table with a first column that holds one text in every row. */
     Table led(String head, String text) {
         List<Column> wider = new ArrayList<>(columns);

@@ -24,7 +24,19 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jspecify.annotations.Nullable;
 
 /** A case, its answer and its workbook, for tests. */
-record Written(Answer answer, byte[] bytes) {
+final class Written {
+    private final Answer answer;
+    private final byte[] bytes;
+
+    private Written(Answer answer, byte[] bytes) {
+        this.answer = answer;
+        this.bytes = bytes;
+    }
+
+    Answer answer() {
+        return answer;
+    }
+
     static Case read(String text) {
         if (CaseFile.read(text, "case.yaml") instanceof Reading.Accepted accepted) {
             return accepted.stated();
