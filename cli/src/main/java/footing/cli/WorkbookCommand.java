@@ -40,7 +40,7 @@ final class WorkbookCommand implements Callable<Integer> {
             paramLabel = "FILE.xlsx",
             required = true,
             description = "The workbook to write; one of that name is replaced.")
-    private String output;
+    private String output = "";
 
     @Option(names = "--machine", paramLabel = "ID", description = "Of one machine alone.")
     private @Nullable String machine;
