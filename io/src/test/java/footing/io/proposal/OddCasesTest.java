@@ -66,7 +66,9 @@ class OddCasesTest {
     void fleet_ofTwoHundred_isShortenedAndSaysSo() throws IOException {
         Printed printed = Printed.of(Printed.answer(Fleets.of(200), 40, true), Paper.LETTER);
         String text = printed.text();
-        assertThat(text).contains("With 200 machines this document is shortened", "M200 toss-up");
+        assertThat(text)
+                .contains("With 200 machines this document is shortened")
+                .containsPattern("M200 (toss-up|keep)");
         try (PDDocument document = printed.open()) {
             assertThat(document.getNumberOfPages()).isBetween(10, 80);
         }

@@ -194,7 +194,7 @@ final class DemoRecords {
         String paid = fix.startsWith("plug") ? "4" : fix.equals("tire ruined") ? "$48.00" : "22";
         String rest = cause + "," + fix + "," + time + "," + paid + ",,,," + pick() + ",";
         // A crew on solid casters has all its flats at the drives.
-        add(m, x, random.nextDouble() < 0.2 ? "puncture" : "flat", solid ? "drive" : wheel, "", "," + rest);
+        add(m, x, random.nextDouble() < 0.2 ? "puncture" : "flat", solid ? "drive" : wheel, "", rest);
     }
 
     private String fix(String crew, double u) {
@@ -212,7 +212,7 @@ final class DemoRecords {
 
     private void add(Machine m, double x, String what, String wheel, String tire, String rest) {
         boolean forgotten = what.equals("flat") && random.nextDouble() < 0.25;
-        String tail = rest.isEmpty() ? ",,,,,,,," : rest.substring(rest.startsWith(",") ? 1 : 0);
+        String tail = rest.isEmpty() ? ",,,,,,,," : rest;
         LocalDate date = m.date(x);
         // A new meter shows what it starts at.
         String meter = forgotten ? "" : m.meter(x);
