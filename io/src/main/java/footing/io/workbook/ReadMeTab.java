@@ -28,7 +28,7 @@ final class ReadMeTab {
         for (String line : lines(answer, notes)) {
             tab.text(row++, 0, line, Look.WRAPPED);
         }
-        tab.widths(0, 130);
+        tab.widths(0, 112);
         tab.freeze(1, 0);
     }
 
