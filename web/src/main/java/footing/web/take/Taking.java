@@ -7,10 +7,13 @@ import footing.core.answer.Watch;
 import footing.core.fleet.Case;
 import footing.io.answer.Threads;
 import footing.io.casefile.CaseFile;
+import footing.io.casefile.Reading;
+import footing.io.form.Problem;
 import footing.web.answer.Answers;
 import footing.web.answer.Told;
 import footing.web.store.CaseStore;
 import footing.web.store.StoredCase;
+import java.util.List;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 import org.springframework.web.server.ResponseStatusException;
@@ -26,8 +29,12 @@ class Taking {
         this.answers = answers;
     }
 
-    /** A case and its answer. */
-    record Taken(StoredCase kept, Answer answer) {}
+    /** A case, what reading it warned of, and its answer. */
+    record Taken(StoredCase kept, List<String> warnings, Answer answer) {
+        Taken {
+            warnings = List.copyOf(warnings);
+        }
+    }
 
     /**
      * What the page shows, once that is whole; before, the same worked out here and now.
@@ -36,13 +43,14 @@ class Taking {
      */
     Taken take(String id, int mostWhole) {
         StoredCase kept = store.get(id);
-        Case stated = CaseFile.read(kept.text(), "case file")
-                .found()
+        Reading reading = CaseFile.read(kept.text(), "case file");
+        Case stated = reading.found()
                 .filter(c -> !c.machines().isEmpty())
                 .orElseThrow(() -> new ResponseStatusException(HttpStatus.CONFLICT));
         Told told = answers.now(id, stated, null);
         return new Taken(
                 kept,
+                reading.warnings().stream().map(Problem::toString).toList(),
                 told.whole()
                         ? told.answer()
                         : answered(stated, stated.machines().size() > mostWhole));
