@@ -52,6 +52,25 @@
     }
   });
 
+  // What is asked for opens at once, even if it takes a while to come.
+  document.addEventListener('htmx:beforeRequest', event => {
+    if (event.detail.target && event.detail.target.id === 'why-body') {
+      const dialog = document.getElementById('why');
+      event.detail.target.replaceChildren('Being taken apart …');
+      if (!dialog.open) {
+        dialog.showModal();
+      }
+    }
+  });
+
+  for (const trouble of ['htmx:responseError', 'htmx:sendError', 'htmx:timeout']) {
+    document.addEventListener(trouble, event => {
+      if (event.detail.target && event.detail.target.id === 'why-body') {
+        event.detail.target.replaceChildren('It could not be taken apart. Close this and try again.');
+      }
+    });
+  }
+
   document.addEventListener('htmx:beforeSwap', event => {
     if (event.detail.target && event.detail.target.id === 'case') {
       const came = /data-version="(\d+)"/.exec(event.detail.serverResponse || '');
@@ -67,10 +86,6 @@
   document.addEventListener('htmx:afterSwap', event => {
     footingMorph.answered = null;
     if (event.detail.target && event.detail.target.id === 'why-body') {
-      const dialog = document.getElementById('why');
-      if (!dialog.open) {
-        dialog.showModal();
-      }
       return;
     }
     say();

@@ -8,7 +8,7 @@
   window.footingMorph = morph;
 
   function keep(from, to) {
-    // Drawn by figure.js.
+    // Drawn by drawing.js.
     if (from.classList.contains('drawing')) {
       return true;
     }

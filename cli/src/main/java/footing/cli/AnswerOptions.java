@@ -2,27 +2,16 @@ package footing.cli;
 
 import footing.core.answer.Options;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** How an answer is computed and printed. */
 final class AnswerOptions {
-    private static final int LEAST_FUTURES = 2;
-    private static final int MOST_FUTURES = 1_000_000;
     private static final int MOST_THREADS = 1024;
 
-    @Option(
-            names = "--futures",
-            paramLabel = "N",
-            description = "Futures to simulate; without it as many as the answer needs.")
-    private @Nullable Integer futures;
-
-    @Option(
-            names = "--seed",
-            paramLabel = "S",
-            description = "Start of the random draws (${DEFAULT-VALUE}); the same seed gives the same answer.")
-    private long seed = Options.USUAL_SEED;
+    @Mixin
+    private FuturesOptions run;
 
     @Option(names = "--threads", paramLabel = "T", description = "Threads to use; without it one for each processor.")
     private @Nullable Integer threads;
@@ -64,16 +53,7 @@ final class AnswerOptions {
         if (json && csv) {
             throw new BadInput("--json and --csv exclude each other: choose one");
         }
-        OptionalInt count = futures == null ? OptionalInt.empty() : OptionalInt.of(checkedFutures(futures));
-        return new Options(count, seed, share(), quick, Optional.ofNullable(machine));
-    }
-
-    static int checkedFutures(int futures) throws BadInput {
-        if (!(futures >= LEAST_FUTURES && futures <= MOST_FUTURES)) {
-            throw new BadInput(
-                    "--futures " + futures + ": between " + LEAST_FUTURES + " and " + MOST_FUTURES + " would fit");
-        }
-        return futures;
+        return new Options(run.futures(), run.seed(), share(), quick, Optional.ofNullable(machine));
     }
 
     private double share() throws BadInput {

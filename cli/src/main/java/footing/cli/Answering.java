@@ -11,6 +11,7 @@ import footing.io.answer.AnswerJson;
 import footing.io.answer.Threads;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.List;
 
 /** Answers a case and prints the answer as asked. */
@@ -34,6 +35,14 @@ final class Answering {
         try (Threads threads = new Threads(asked.threads());
                 Progress progress = new Progress(err, terminal, System::nanoTime)) {
             return Assessment.answer(stated, options, threads, progress);
+        }
+    }
+
+    /** Writes an answer's workbook; false if it was stopped. */
+    boolean workbook(Answer answer, List<String> warnings, Path to) throws BadInput, IOException {
+        try (Threads threads = new Threads(asked.threads());
+                Progress progress = new Progress(err, terminal, System::nanoTime)) {
+            return answer.complete() && WorkbookFile.write(answer, warnings, threads, progress, to);
         }
     }
 

@@ -10,8 +10,8 @@ import java.io.IOException;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -33,14 +33,8 @@ final class CompareCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "AFTER", description = "The later case file; - reads standard input.")
     private String after;
 
-    @Option(
-            names = "--futures",
-            paramLabel = "N",
-            description = "Futures to simulate for each machine and mixture (" + Difference.USUAL_FUTURES + ").")
-    private @Nullable Integer futures;
-
-    @Option(names = "--seed", paramLabel = "S", description = "Start of the random draws (${DEFAULT-VALUE}).")
-    private long seed = Options.USUAL_SEED;
+    @Mixin
+    private FuturesOptions run;
 
     @Option(names = "--json", description = "Print one JSON document, footing-comparison/1, and nothing else.")
     private boolean json;
@@ -55,7 +49,7 @@ final class CompareCommand implements Callable<Integer> {
     public Integer call() throws BadInput, IOException {
         var out = spec.commandLine().getOut();
         var err = spec.commandLine().getErr();
-        int count = AnswerOptions.checkedFutures(futures == null ? Difference.USUAL_FUTURES : futures);
+        int count = run.futures().orElse(Difference.USUAL_FUTURES);
         if (before.equals("-") && after.equals("-")) {
             throw new BadInput("only one of the two cases can come from standard input");
         }
@@ -83,7 +77,8 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private Difference difference(Case was, Case is, int count) {
-        Options options = new Options(OptionalInt.of(count), seed, Options.USUAL_THRESHOLD, true, Optional.empty());
+        Options options =
+                new Options(OptionalInt.of(count), run.seed(), Options.USUAL_THRESHOLD, true, Optional.empty());
         try (Threads threads = Threads.usual();
                 Progress progress = new Progress(spec.commandLine().getErr(), terminal, System::nanoTime)) {
             return Difference.between(was, is, options, threads, progress);

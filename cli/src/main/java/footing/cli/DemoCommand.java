@@ -4,12 +4,16 @@ import footing.cli.text.NextSteps;
 import footing.core.answer.Answer;
 import footing.io.answer.AnswerJson;
 import footing.io.casefile.CaseFile;
+import footing.io.paper.Paper;
+import footing.io.words.Lists;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,9 +26,11 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         description = "Answers an invented contractor's case with nine machines, which comes with Footing, and leaves"
-                + " the case and the answer in the folder footing-demo.")
+                + " the case, the answer, the proposal and the workbook in the folder footing-demo.")
 final class DemoCommand implements Callable<Integer> {
     private static final String CASE = "quillbrook.yaml";
+    private static final String PROPOSAL = "proposal.pdf";
+    private static final String WORKBOOK = "workbook.xlsx";
     private static final String FOLDER = "footing-demo";
 
     @Spec
@@ -49,8 +55,21 @@ final class DemoCommand implements Callable<Integer> {
         Path folder = terminal.folder().resolve(FOLDER);
         keep(folder, text, answer, read);
         int code = answering.print(answer, read.warnings(), new NextSteps(FOLDER + "/" + CASE));
-        commandLine.getErr().println("Wrote " + FOLDER + "/" + CASE + " and " + FOLDER + "/answer.json");
-        return code;
+        List<String> written = new ArrayList<>(List.of(CASE, "answer.json"));
+        Printing printing = new Printing(terminal, commandLine.getErr());
+        Paper paper = Paper.usual(read.stated().heading().si());
+        boolean printed = answer.complete() && printing.print(answer, paper, folder.resolve(PROPOSAL));
+        if (printed) {
+            written.add(PROPOSAL);
+        }
+        if (answering.workbook(answer, read.warnings(), folder.resolve(WORKBOOK))) {
+            written.add(WORKBOOK);
+        }
+        commandLine
+                .getErr()
+                .println("Wrote "
+                        + Lists.and(written.stream().map(f -> FOLDER + "/" + f).toList()));
+        return printed ? code : Answering.STOPPED;
     }
 
     private static void keep(Path folder, String text, Answer answer, CaseArgument.Accepted read) throws IOException {

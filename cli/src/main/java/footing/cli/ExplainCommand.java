@@ -12,6 +12,8 @@ import footing.core.fleet.When;
 import footing.io.answer.Threads;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -54,14 +56,8 @@ final class ExplainCommand implements Callable<Integer> {
                     + " (now).")
     private @Nullable String when;
 
-    @Option(
-            names = "--futures",
-            paramLabel = "N",
-            description = "Futures to simulate; without it as many as the answer to the whole case took.")
-    private @Nullable Integer futures;
-
-    @Option(names = "--seed", paramLabel = "S", description = "Start of the random draws (${DEFAULT-VALUE}).")
-    private long seed = Options.USUAL_SEED;
+    @Mixin
+    private FuturesOptions run;
 
     private final Terminal terminal;
 
@@ -86,12 +82,13 @@ final class ExplainCommand implements Callable<Integer> {
         CaseArgument.Accepted read = argument.read(terminal, commandLine.getErr());
         read.checkMachine(machine);
         When time = time(read.stated());
-        int count = futures == null ? needed(read.stated()) : AnswerOptions.checkedFutures(futures);
-        Explanation tree = Explain.figure(read.stated(), machine, wheels, time, figure, seed, count);
+        OptionalInt asked = run.futures();
+        int count = asked.isPresent() ? asked.getAsInt() : needed(read.stated());
+        Explanation tree = Explain.figure(read.stated(), machine, wheels, time, figure, run.seed(), count);
         var out = commandLine.getOut();
         out.print(TreeText.of(tree, read.stated().heading().currency(), terminal.letters()));
         out.println();
-        out.println("On " + count + " futures, seed " + seed + ".");
+        out.println("On " + count + " futures, seed " + run.seed() + ".");
         return 0;
     }
 
@@ -135,8 +132,8 @@ final class ExplainCommand implements Callable<Integer> {
     private int needed(Case stated) {
         try (Threads threads = Threads.usual();
                 Progress progress = new Progress(spec.commandLine().getErr(), terminal, System::nanoTime)) {
-            Options quick = new Options(
-                    java.util.OptionalInt.empty(), seed, Options.USUAL_THRESHOLD, true, java.util.Optional.empty());
+            Options quick =
+                    new Options(OptionalInt.empty(), run.seed(), Options.USUAL_THRESHOLD, true, Optional.empty());
             return Assessment.answer(stated, quick, threads, progress).futures();
         }
     }

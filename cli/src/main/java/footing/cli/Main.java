@@ -70,10 +70,13 @@ public final class Main implements Callable<Integer> {
         return new CommandLine(new Main())
                 .addSubcommand(new NewCommand(terminal))
                 .addSubcommand(new AssessCommand(terminal))
+                .addSubcommand(new ProposalCommand(terminal))
                 .addSubcommand(new DemoCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new ExplainCommand(terminal))
                 .addSubcommand(new CompareCommand(terminal))
+                .addSubcommand(new LearnCommand(terminal))
+                .addSubcommand(new WorkbookCommand(terminal))
                 .addSubcommand(
                         new CommandLine(new TrialCommand(terminal)).addSubcommand(new TrialPlanCommand(terminal)))
                 .addSubcommand(new SchemaCommand())

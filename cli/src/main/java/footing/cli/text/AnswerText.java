@@ -4,6 +4,7 @@ import footing.core.answer.Answer;
 import footing.core.answer.EntryAnswer;
 import footing.core.fleet.Case;
 import footing.io.words.Advice;
+import footing.io.words.Cautions;
 import footing.io.words.Figures;
 import footing.io.words.FindOut;
 import footing.io.words.Headline;
@@ -120,11 +121,8 @@ public final class AnswerText {
     }
 
     private void caution() {
-        if (machines.stream().anyMatch(a -> a.verb().changes() || a.leansToChange())) {
-            lines.blank()
-                    .paragraph("Other wheels can change deck height, pitch and how a machine holds on a slope. Before"
-                            + " lifting, mounting or inflating anything, follow the operator's manual: it comes"
-                            + " before anything said here.");
+        if (Cautions.apply(machines)) {
+            lines.blank().paragraph(Cautions.IN_SHORT);
         }
     }
 

@@ -13,17 +13,9 @@ final class FlatText {
     static void dearest(Advice a, Lines lines) {
         ClockedFlat.dearest(a.machine()).ifPresent(fix -> {
             lines.head("One flat on " + a.id() + " as it is now, told by the clock");
-            output(a, lines);
+            ClockedFlat.output(a).ifPresent(lines::item);
             lines.item(ClockedFlat.told(fix) + " " + Figures.money(ClockedFlat.total(fix)) + " in all, on average.");
         });
-    }
-
-    /** Why an hour of the machine isn't an hour of the crew. */
-    private static void output(Advice a, Lines lines) {
-        double share = a.machine().machine().crewOutput();
-        if (share < 1) {
-            lines.item(a.id() + " does " + Figures.percent(share) + " of the crew's mowing: only that stops with it.");
-        }
     }
 
     /** Every fix. */
@@ -33,10 +25,8 @@ final class FlatText {
             return;
         }
         lines.head("A flat on " + a.id() + " as it is now, told by the clock (averages)");
-        output(a, lines);
+        ClockedFlat.output(a).ifPresent(lines::item);
         cost.fixes().stream().filter(f -> f.flats() > 0).forEach(f -> lines.item(ClockedFlat.told(f)));
-        lines.item("The average flat costs " + Figures.money(cost.total()) + ": " + Figures.money(cost.cash())
-                + " for parts, " + Figures.money(cost.paid()) + " paid to make up time, " + Figures.money(cost.lost())
-                + " of work lost.");
+        lines.item(ClockedFlat.average(a.machine()));
     }
 }

@@ -4,6 +4,7 @@ import footing.core.fleet.Case;
 import footing.core.fleet.ResolvedMachine;
 import footing.core.fleet.Resolver;
 import footing.core.future.MachineFutures;
+import footing.core.future.SharedDraws;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -43,8 +44,9 @@ public final class Assessment {
         if (machines.isEmpty()) {
             throw new IllegalArgumentException("a case without machines has no answer");
         }
+        SharedDraws shared = new SharedDraws();
         List<MachineFutures> futures = machines.stream()
-                .map(m -> new MachineFutures(m, options.seed()))
+                .map(m -> new MachineFutures(m, options.seed(), shared))
                 .toList();
         int run = new Rounds(futures, options.threshold(), workers, watch).run(options.futures());
         MachineAnswer[] answers = new MachineAnswer[futures.size()];

@@ -143,7 +143,8 @@ final class BreakEvens {
     private Map<ResolvedMachine.Entry, Double> savings(List<ResolvedMachine.Entry> entries, double scale, int n) {
         List<ResolvedMachine.Entry> about = new ArrayList<>(List.of(machine.carried()));
         about.addAll(entries);
-        MachineFutures run = MachineFutures.ofDifferences(machine.about(about).withFlatsTimes(scale), seed)
+        MachineFutures run = MachineFutures.ofDifferences(
+                        machine.about(about).withFlatsTimes(scale), seed, futures.shared())
                 .runAll(n);
         double carried = new Sample(run.costs(0)).mean();
         Map<ResolvedMachine.Entry, Double> savings = new HashMap<>();

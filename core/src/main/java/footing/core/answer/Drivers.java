@@ -5,6 +5,7 @@ import footing.core.chance.Spread;
 import footing.core.fleet.Case;
 import footing.core.fleet.InForce;
 import footing.core.fleet.Input;
+import footing.core.fleet.Key;
 import footing.core.fleet.Origin;
 import footing.core.fleet.Place;
 import footing.core.fleet.Position;
@@ -12,6 +13,7 @@ import footing.core.fleet.ResolvedMachine;
 import footing.core.fleet.Resolver;
 import footing.core.fleet.Values;
 import footing.core.future.MachineFutures;
+import footing.core.future.SharedDraws;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -21,13 +23,20 @@ import java.util.List;
  * {@value Sensitivity#FUTURES} futures; and for the defaults, whether the verdict would be another.
  */
 final class Drivers {
+    private static final int LOW = 0;
+    private static final int HIGH = 1;
+    private static final int ELSEWHERE = 2;
+    private static final int ENDS = 3;
+
     private final Case stated;
     private final Case.Machine machine;
     private final ResolvedMachine.Entry entry;
     private final long seed;
     private final int futures;
+    private final SharedDraws shared;
     private final ResolvedMachine base;
     private final List<InForce> inputs;
+    private final Values values;
     private final End[] ends;
     private final Comparison baseline;
     private final End unmoved;
@@ -35,29 +44,34 @@ final class Drivers {
     /** What the case says with one input at one of its ends. */
     private record End(double saving, String decision) {}
 
-    Drivers(Case stated, MachineAnswer answer, ResolvedMachine.Entry entry, Options options, int futures) {
+    Drivers(Case stated, MachineAnswer answer, ResolvedMachine.Entry entry, Options options, MachineFutures run) {
         this.stated = stated;
         this.entry = entry;
         seed = options.seed();
-        this.futures = Math.min(Sensitivity.FUTURES, futures);
+        futures = Math.min(Sensitivity.FUTURES, run.futures());
+        shared = run.shared();
         machine = stated.machine(answer.id());
         base = answer.machine();
-        inputs = new Values(stated, machine)
-                .all().stream().filter(i -> Moves.apply(i.input().key())).toList();
-        ends = new End[2 * inputs.size()];
-        baseline = new Comparison(new MachineFutures(base, seed).runAll(this.futures), options.threshold());
+        values = new Values(stated, machine);
+        inputs = values.all().stream().filter(i -> Moves.apply(i.input().key())).toList();
+        ends = new End[ENDS * inputs.size()];
+        baseline = new Comparison(new MachineFutures(base, seed, shared).runAll(futures), options.threshold());
         unmoved = decided(baseline);
     }
 
-    /** Two for each input, in any order. */
+    /** A few for each input, in any order. */
     int tasks() {
         return ends.length;
     }
 
     void run(int task) {
-        InForce input = inputs.get(task / 2);
+        InForce input = inputs.get(task / ENDS);
         Moves moves = Moves.of(input, machine.numbers());
-        Spread to = task % 2 == 0 ? moves.low() : moves.high();
+        Spread to = switch (task % ENDS) {
+            case LOW -> moves.low();
+            case HIGH -> moves.high();
+            default -> values.elsewhere(input.input()).orElse(input.value());
+        };
         ends[task] = to.equals(input.value()) ? unmoved : moved(input, to);
     }
 
@@ -68,7 +82,7 @@ final class Drivers {
             return unmoved;
         }
         return input.origin() == Origin.DEFAULT
-                ? decided(baseline.with(new MachineFutures(affected(all, input.input()), seed).runAll(futures)))
+                ? decided(baseline.with(new MachineFutures(affected(all, input.input()), seed, shared).runAll(futures)))
                 : saving(all, input.input());
     }
 
@@ -83,7 +97,7 @@ final class Drivers {
         }
         ResolvedMachine pair = all.about(
                 List.of(all.carried(), all.entries().get(base.entries().indexOf(entry))));
-        MachineFutures run = MachineFutures.ofDifferences(pair, seed).runAll(futures);
+        MachineFutures run = MachineFutures.ofDifferences(pair, seed, shared).runAll(futures);
         return new End(new Sample(run.costs(0)).mean() - new Sample(run.costs(1)).mean(), unmoved.decision());
     }
 
@@ -127,24 +141,28 @@ final class Drivers {
                     input,
                     moves.low().likely(),
                     moves.high().likely(),
-                    ends[2 * i].saving(),
-                    ends[2 * i + 1].saving()));
+                    ends[ENDS * i + LOW].saving(),
+                    ends[ENDS * i + HIGH].saving()));
         }
         drivers.sort(Comparator.comparingDouble(MachineAnswer.Driver::swing).reversed());
         return drivers;
     }
 
-    /** The defaults in force, the largest swing first. */
+    /**
+     * The defaults in force, the largest swing first. Where a default says there is none of a thing, it is also judged by
+     * what it may well be elsewhere ({@link Key#elsewhere}); drivers leave that out.
+     */
     List<MachineAnswer.Guess> guesses() {
         List<MachineAnswer.Guess> guesses = new ArrayList<>();
         for (int i = 0; i < inputs.size(); i++) {
             InForce input = inputs.get(i);
             if (input.origin() == Origin.DEFAULT) {
-                End low = ends[2 * i];
-                End high = ends[2 * i + 1];
-                boolean turns = !low.decision().equals(unmoved.decision())
-                        || !high.decision().equals(unmoved.decision());
-                guesses.add(new MachineAnswer.Guess(input, Math.abs(high.saving() - low.saving()), turns));
+                List<End> tried = List.of(ends).subList(ENDS * i, ENDS * (i + 1));
+                double moved =
+                        Math.abs(tried.get(HIGH).saving() - tried.get(LOW).saving());
+                double elsewhere = Math.abs(tried.get(ELSEWHERE).saving() - unmoved.saving());
+                boolean turns = tried.stream().anyMatch(end -> !end.decision().equals(unmoved.decision()));
+                guesses.add(new MachineAnswer.Guess(input, Math.max(moved, elsewhere), turns));
             }
         }
         guesses.sort(Comparator.comparingDouble(MachineAnswer.Guess::swing).reversed());

@@ -37,6 +37,7 @@ final class Entries {
                 costPerFlat(),
                 null,
                 null,
+                null,
                 null);
     }
 

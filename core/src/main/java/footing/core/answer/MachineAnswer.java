@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param entries the carried one first
  * @param recommended index of the recommended entry
  * @param costPerFlat null if the carried package never went flat
- * @param drivers null if left out, as are guesses and findOutFirst
+ * @param drivers null if left out, as are guesses, findOutFirst and bands
+ * @param bands of what it carries, and of the best change if there is one
  */
 public record MachineAnswer(
         ResolvedMachine machine,
@@ -24,7 +25,8 @@ public record MachineAnswer(
         @Nullable CostPerFlat costPerFlat,
         @Nullable List<Driver> drivers,
         @Nullable List<Guess> guesses,
-        @Nullable FindOutFirst findOutFirst) {
+        @Nullable FindOutFirst findOutFirst,
+        @Nullable List<HourBand> bands) {
     public MachineAnswer {
         entries = List.copyOf(entries);
         ladder = List.copyOf(ladder);
@@ -47,7 +49,10 @@ public record MachineAnswer(
         }
     }
 
-    /** A default in force, how far it moves the saving and whether it could turn the verdict. */
+    /**
+     * A default in force, how far it moves the saving and whether it could turn the verdict: a fifth lower and higher,
+     * or, where it says there is none of a thing, what that may well be elsewhere.
+     */
     public record Guess(InForce input, double swing, boolean turnsVerdict) {}
 
     /** What it would be worth to know everything unknown, and each thing alone, before deciding. */
@@ -85,7 +90,12 @@ public record MachineAnswer(
 
     /** The same with what takes longer filled in. */
     MachineAnswer completed(
-            List<EntryAnswer> broken, List<Driver> driven, List<Guess> guessed, @Nullable FindOutFirst found) {
-        return new MachineAnswer(machine, broken, recommended, verdict, ladder, costPerFlat, driven, guessed, found);
+            List<EntryAnswer> broken,
+            List<Driver> driven,
+            List<Guess> guessed,
+            @Nullable FindOutFirst found,
+            @Nullable List<HourBand> strays) {
+        return new MachineAnswer(
+                machine, broken, recommended, verdict, ladder, costPerFlat, driven, guessed, found, strays);
     }
 }

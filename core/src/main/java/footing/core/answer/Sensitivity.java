@@ -37,6 +37,9 @@ final class Sensitivity {
 
         MachineAnswer.@Nullable FindOutFirst findOutFirst;
 
+        @Nullable
+        List<HourBand> bands;
+
         Job(MachineFutures futures, MachineAnswer answer) {
             this.futures = futures;
             this.answer = answer;
@@ -66,7 +69,7 @@ final class Sensitivity {
     private void prepare(Job job) {
         EntryAnswer change = job.answer.bestChange();
         if (change != null) {
-            job.drivers = new Drivers(stated, job.answer, change.entry(), options, job.futures.futures());
+            job.drivers = new Drivers(stated, job.answer, change.entry(), options, job.futures);
         }
     }
 
@@ -78,6 +81,7 @@ final class Sensitivity {
                         new Comparison(job.futures, options.threshold()),
                         options.seed())
                 .findOutFirst());
+        tasks.add(() -> job.bands = HourBand.of(job.answer, options.seed(), job.futures.futures()));
         Drivers drivers = job.drivers;
         if (drivers != null) {
             for (int t = 0; t < drivers.tasks(); t++) {
@@ -93,6 +97,7 @@ final class Sensitivity {
                 job.entries,
                 drivers == null ? List.of() : drivers.drivers(),
                 drivers == null ? List.of() : drivers.guesses(),
-                job.findOutFirst);
+                job.findOutFirst,
+                job.bands);
     }
 }

@@ -36,7 +36,8 @@ public final class Draws {
 
     /** Draw number j of a future's state, uniform in (0, 1). */
     public static double uniform(long state, long j) {
-        return Math.min(((mix(state + (j + 1) * GAMMA) >>> 11) + 0.5) * UNIT, MOST);
+        double u = ((mix(state + (j + 1) * GAMMA) >>> 11) + 0.5) * UNIT;
+        return u < 1 ? u : MOST;
     }
 
     private static long absorb(long state, String text) {

@@ -1,7 +1,18 @@
 package footing.core.chance;
 
+import java.util.Arrays;
+
 /** A sample of equally likely values. */
 public final class Sample {
+    /** A sample is long if finding bounds pays, and so many of its values find them. */
+    private static final int SHORT = 2000;
+
+    private static final int SOME = 512;
+    /** Standard deviations of a rank among them that the bounds lie away. */
+    private static final double DEVIATIONS = 3;
+    /** The share of the values there is room for between the bounds: a quarter. */
+    private static final int BAND = 4;
+
     private final double[] values;
     private final double mean;
 
@@ -13,11 +24,26 @@ public final class Sample {
             throw new IllegalArgumentException("an empty sample");
         }
         this.values = values;
-        double sum = 0;
-        for (double x : values) {
-            sum += x;
+        mean = sum(values) / values.length;
+    }
+
+    /** Four sums side by side: an addition need not wait for the one before it. */
+    private static double sum(double[] values) {
+        double a = 0;
+        double b = 0;
+        double c = 0;
+        double d = 0;
+        int i = 0;
+        for (; i + 3 < values.length; i += 4) {
+            a += values[i];
+            b += values[i + 1];
+            c += values[i + 2];
+            d += values[i + 3];
         }
-        mean = sum / values.length;
+        for (; i < values.length; i++) {
+            a += values[i];
+        }
+        return a + b + (c + d);
     }
 
     public double mean() {
@@ -38,41 +64,81 @@ public final class Sample {
      * Percentiles by linear interpolation between order statistics, h = (n − 1)p.
      *
      * <p>Source: R. J. Hyndman, Y. Fan, "Sample Quantiles in Statistical Packages", American Statistician 50(4), 1996,
-     * definition 7. Order statistics by C. A. R. Hoare's selection, "Algorithm 65: Find", CACM 4(7), 1961, which beats
-     * a sort by far for three of them.
+     * definition 7. Of a long sample a few values, sorted, show between which bounds a percentile lies; only what lies
+     * between them is put in order (the idea of R. W. Floyd, R. L. Rivest, "Expected Time Bounds for Selection", CACM
+     * 18(3), 1975), by C. A. R. Hoare's selection, "Algorithm 65: Find", CACM 4(7), 1961.
      *
-     * @param shares in increasing order, each in (0, 1)
+     * @param shares each in (0, 1)
      */
     public double[] percentiles(double... shares) {
-        double[] work = values.clone();
+        double[] some = some();
+        double[] band = new double[values.length / BAND];
         double[] found = new double[shares.length];
-        int settled = 0;
         for (int i = 0; i < shares.length; i++) {
-            double h = (work.length - 1) * shares[i];
-            int below = (int) h;
-            select(work, settled, below);
-            settled = below;
-            double next = work[below];
-            if (below + 1 < work.length) {
-                next = least(work, below + 1);
-            }
-            found[i] = work[below] + (h - below) * (next - work[below]);
+            found[i] = percentile(shares[i], some, band);
         }
         return found;
     }
 
-    private static double least(double[] work, int from) {
+    /** Values from all over the sample, sorted; none if the sample is short. */
+    private double[] some() {
+        if (values.length < SHORT) {
+            return new double[0];
+        }
+        double[] some = new double[SOME];
+        for (int i = 0; i < SOME; i++) {
+            some[i] = values[(int) ((long) i * values.length / SOME)];
+        }
+        Arrays.sort(some);
+        return some;
+    }
+
+    /** @param band room for the values near the percentile; if they are too many, or it is not among them, all are searched */
+    private double percentile(double share, double[] some, double[] band) {
+        int n = values.length;
+        double h = (n - 1) * share;
+        int below = (int) h;
+        double away = DEVIATIONS * Math.sqrt(some.length * share * (1 - share)) + 1;
+        int first = (int) (share * some.length - away);
+        int last = (int) (share * some.length + away);
+        double[] work = band;
+        int size = 0;
+        int under = 0;
+        if (first >= 0 && last < some.length) {
+            double low = some[first];
+            double high = some[last];
+            for (double x : values) {
+                // The sign bits of the differences, since no processor can guess a comparison here.
+                int less = (int) (Double.doubleToRawLongBits(x - low) >>> 63);
+                int more = (int) (Double.doubleToRawLongBits(high - x) >>> 63);
+                under += less;
+                work[Math.min(size, work.length - 1)] = x;
+                size += 1 - (less | more);
+            }
+        }
+        if (!(size <= work.length && below >= under && below + 1 < under + size)) {
+            work = values.clone();
+            size = n;
+            under = 0;
+        }
+        int k = below - under;
+        select(work, size, k);
+        double next = k + 1 < size ? least(work, k + 1, size) : work[k];
+        return work[k] + (h - below) * (next - work[k]);
+    }
+
+    private static double least(double[] work, int from, int to) {
         double least = work[from];
-        for (int i = from + 1; i < work.length; i++) {
-            least = Math.min(least, work[i]);
+        for (int i = from + 1; i < to; i++) {
+            least = work[i] < least ? work[i] : least;
         }
         return least;
     }
 
     /** Reorders so that what stands at k is what a sort would put there, no less before it and no more after. */
-    private static void select(double[] work, int from, int k) {
-        int low = from;
-        int high = work.length - 1;
+    private static void select(double[] work, int size, int k) {
+        int low = 0;
+        int high = size - 1;
         while (low < high) {
             double pivot = middle(work[low], work[(low + high) >>> 1], work[high]);
             int i = low;

@@ -6,6 +6,8 @@ import java.util.List;
 
 /** A saving before and after, and the parts of its change, which added up in any order make {@link #change()}. */
 public record Split(double before, double after, List<Part> parts) {
+    private static final double CENTS = 100;
+
     public Split {
         parts = List.copyOf(parts);
     }
@@ -48,6 +50,27 @@ public record Split(double before, double after, List<Part> parts) {
             settled.set(largest, part.with(part.change() + rest));
         }
         return new Split(was, is, settled);
+    }
+
+    /**
+     * The same in whole cents, for those who print it: the parts still add up to the change. A part is rounded to the
+     * even cent; what the rounding leaves over, at most half a cent for each part and each end, goes to the largest.
+     */
+    public Split toTheCent() {
+        List<Part> parts = largestFirst();
+        double[] cents = new double[parts.size()];
+        double was = Math.rint(CENTS * before);
+        double is = Math.rint(CENTS * after);
+        double rest = is - was;
+        for (int i = 0; i < cents.length; i++) {
+            cents[i] = Math.rint(CENTS * parts.get(i).change());
+            rest -= cents[i];
+        }
+        List<Part> printed = new ArrayList<>();
+        for (int i = 0; i < cents.length; i++) {
+            printed.add(parts.get(i).with((cents[i] + (i == 0 ? rest : 0)) / CENTS));
+        }
+        return new Split(was / CENTS, is / CENTS, printed);
     }
 
     private static double rounded(double x, double grid) {

@@ -67,13 +67,35 @@ public record Case(
         }
     }
 
+    /**
+     * An assembly.
+     *
+     * @param priced the day its prices are of, where a catalog says so
+     */
     public record Assembly(
             String id,
             Kind kind,
             Position position,
             @Nullable String size,
             @Nullable String treats,
-            Numbers numbers) {}
+            @Nullable LocalDate priced,
+            Numbers numbers,
+            Measures measures) {
+        /** One whose prices have no day and of which nobody measured anything. */
+        public Assembly(
+                String id,
+                Kind kind,
+                Position position,
+                @Nullable String size,
+                @Nullable String treats,
+                Numbers numbers) {
+            this(id, kind, position, size, treats, null, numbers, Measures.NONE);
+        }
+
+        public Assembly with(Numbers others) {
+            return new Assembly(id, kind, position, size, treats, priced, others, measures);
+        }
+    }
 
     public record WheelPackage(String id, String drive, String caster) {
         public String at(Position position) {
@@ -91,11 +113,30 @@ public record Case(
             WheelPackage carries,
             List<WheelPackage> consider,
             List<When> when,
-            Map<String, Double> upcharge) {
+            Map<String, Double> upcharge,
+            Measures measures) {
         public Machine {
             consider = List.copyOf(consider);
             when = List.copyOf(when);
             upcharge = Map.copyOf(upcharge);
+        }
+
+        /** One of which nobody measured anything. */
+        public Machine(
+                String id,
+                String kind,
+                String crew,
+                boolean isNew,
+                Numbers numbers,
+                WheelPackage carries,
+                List<WheelPackage> consider,
+                List<When> when,
+                Map<String, Double> upcharge) {
+            this(id, kind, crew, isNew, numbers, carries, consider, when, upcharge, Measures.NONE);
+        }
+
+        public Machine with(Numbers others, Map<String, Double> charges) {
+            return new Machine(id, kind, crew, isNew, others, carries, consider, when, charges, measures);
         }
 
         /** The key its flats are stated under. */

@@ -15,6 +15,9 @@ public record Default(Rule rule, String why) {
         /** The value in force of another key: of the same place, or of the crew where the rule says so. */
         Spread get(Key key);
 
+        /** The value in force of a key of the assembly the machine carries at a position; for keys of a machine. */
+        Spread ofCarried(Position position, Key key);
+
         /** The kind of the assembly the key belongs to. */
         Kind kind();
     }

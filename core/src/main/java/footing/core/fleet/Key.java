@@ -29,7 +29,9 @@ public enum Key {
 
     LOAN_RATE(rate(Place.LOAN, "rate", 0, "loan rate a year")),
     LOAN_MONTHS(count(Place.LOAN, "months", Range.whole(1, 600), "months of the loan")),
-    LOAN_DOWN(share(Place.LOAN, "down", 1, "paid down at once").orElse("nothing down", 0)),
+    LOAN_DOWN(share(Place.LOAN, "down", 1, "paid down at once")
+            .orElse("nothing down", 0)
+            .elsewhere(0.2)),
 
     TAX_RATE(share(Place.TAX, "rate", 0.9, "tax rate")),
 
@@ -56,9 +58,12 @@ public enum Key {
     FIX_SHARE(share(Place.FIX, "share", 1, "of all flats")),
     DELAY(time(Place.FIX, "delay", Range.of(0, 1000), "until the machine cuts again")
             .varies()),
-    FIX_COST(money(Place.FIX, "cost", "out of pocket").orElse("nothing to pay", 0)),
+    FIX_COST(money(Place.FIX, "cost", "out of pocket")
+            .orElse("nothing to pay", 0)
+            .elsewhere(b -> b.get(Key.WAGE))),
     OUTPUT(share(Place.FIX, "output", 1, "of the machine's work still done meanwhile")
-            .orElse("no second machine", 0)),
+            .orElse("no second machine", 0)
+            .elsewhere(0.5)),
 
     PRICE(money(Place.ASSEMBLY, "price", "price each, ready to bolt on")),
     TIRE_PRICE(money(Place.ASSEMBLY, "tirePrice", "tire alone, each, on the same wheel")
@@ -67,13 +72,15 @@ public enum Key {
             .orElse(
                     "the tire for air and sealant, the whole assembly for other kinds",
                     b -> b.get(b.kind().holdsAir() ? Key.TIRE_PRICE : Key.PRICE))),
-    TREAT_PRICE(
-            money(Place.ASSEMBLY, "treatPrice", "treating one tire in place").orElse("nothing is treated", 0)),
+    TREAT_PRICE(money(Place.ASSEMBLY, "treatPrice", "treating one tire in place")
+            .orElse("nothing is treated", 0)
+            .elsewhere(b -> b.get(Key.PRICE).times(0.1))),
     TREAT_HOURS(time(Place.ASSEMBLY, "treatHours", Range.of(0, 100), "shop time to treat a set")
             .practice(0.5)),
     LIFE(life("life", "hours a set lasts").varies()),
     LIFE_UNSURE(share(Place.ASSEMBLY, "lifeUnsure", 1, "how unsure its life is here")
-            .orElse("life is known", 0)),
+            .orElse("life is known", 0)
+            .elsewhere(0.2)),
     FLAT_FACTOR(share(Place.ASSEMBLY, "flatFactor", 1, "flats left, of those sealant can stop")
             .unknown()
             .practice("by kind: air 100 %, sealant 30 %, others 0 %", b -> Spread.of(Key.flatFactor(b.kind())))),
@@ -85,14 +92,20 @@ public enum Key {
     CHANGE_HOURS(time(Place.ASSEMBLY, "changeHours", Range.of(0, 100), "shop time to change a set")
             .practice(1)),
     TAKE_OFF(share(Place.ASSEMBLY, "takeOff", 1, "fetched by an unused set taken off")
-            .orElse("nothing", 0)),
+            .orElse("nothing", 0)
+            .elsewhere(0.3)),
     TRADE_CREDIT(share(Place.ASSEMBLY, "tradeCredit", 1, "added at the trade by an unused set")
-            .orElse("nothing", 0)),
+            .orElse("nothing", 0)
+            .elsewhere(0.2)),
     TRADE_DEDUCTION(share(Place.ASSEMBLY, "tradeDeduction", 2, "taken off at the trade for a worn-out set")
-            .orElse("nothing", 0)),
+            .orElse("nothing", 0)
+            .elsewhere(0.5)),
     CARRY_ON(share(Place.ASSEMBLY, "carryOn", 1, "worth on the owner's next machine, unused")
-            .orElse("not carried on", 0)),
-    SCRAP_FEE(money(Place.ASSEMBLY, "scrapFee", "throwing one away").orElse("nothing", 0)),
+            .orElse("not carried on", 0)
+            .elsewhere(0.5)),
+    SCRAP_FEE(money(Place.ASSEMBLY, "scrapFee", "throwing one away")
+            .orElse("nothing", 0)
+            .elsewhere(b -> b.get(Key.PRICE).times(0.03))),
     CHECK(time(Place.ASSEMBLY, "check", Range.of(0, 100), "looking after a set, each time")
             .practice(
                     "5 min for air and sealant, 1 min for others",
@@ -122,9 +135,12 @@ public enum Key {
             .practice(2)),
     COUNT_CASTER(count(Place.MACHINE, "counts.caster", Range.whole(1, 20), "caster wheels")
             .practice(2)),
-    WORN_DRIVE(meter("worn.drive", Range.of(0, 1e6), "hours on the drive set").orElse("as if just fitted", 0)),
-    WORN_CASTER(
-            meter("worn.caster", Range.of(0, 1e6), "hours on the caster set").orElse("as if just fitted", 0)),
+    WORN_DRIVE(meter("worn.drive", Range.of(0, 1e6), "hours on the drive set")
+            .orElse("as if just fitted", 0)
+            .elsewhere(b -> Key.halfWorn(b, Position.DRIVE))),
+    WORN_CASTER(meter("worn.caster", Range.of(0, 1e6), "hours on the caster set")
+            .orElse("as if just fitted", 0)
+            .elsewhere(b -> Key.halfWorn(b, Position.CASTER))),
     NO_NEW_SET_WITHIN(share(Place.MACHINE, "noNewSetWithin", 1, "rest too short for a long-lived set, of its life")
             .practice(0.4)),
     RUN_OUT(time(Place.MACHINE, "runOut", Range.of(0, 1e5), "run bald if the trade is this close")
@@ -140,6 +156,7 @@ public enum Key {
     private final String label;
     private final Chance chance;
     private final Optional<Default> fallback;
+    private final Optional<Default.Rule> elsewhere;
 
     Key(KeySpec spec) {
         place = spec.place;
@@ -149,6 +166,7 @@ public enum Key {
         label = spec.label;
         chance = spec.chance;
         fallback = Optional.ofNullable(spec.fallback);
+        elsewhere = Optional.ofNullable(spec.elsewhere);
     }
 
     public Place place() {
@@ -182,12 +200,23 @@ public enum Key {
         return fallback;
     }
 
+    /** What it may well be where its default says there is none of it; used to judge the guess, never in its stead. */
+    public Optional<Default.Rule> elsewhere() {
+        return elsewhere;
+    }
+
     public static List<Key> of(Place place) {
         return Arrays.stream(values()).filter(k -> k.place == place).toList();
     }
 
     private static Spread wage(Default.Beside beside) {
         return Spread.of(beside.get(WAGE).likely() * (1 + beside.get(BURDEN).likely()));
+    }
+
+    /** Half the likely life of the carried set, but no more than the machine has run. */
+    private static Spread halfWorn(Default.Beside beside, Position position) {
+        double half = beside.ofCarried(position, LIFE).likely() / 2;
+        return Spread.of(Math.min(half, beside.get(HOURS_NOW).likely()));
     }
 
     private static double flatFactor(Kind kind) {

@@ -17,6 +17,8 @@ final class KeySpec {
     @Nullable
     Default fallback;
 
+    Default.@Nullable Rule elsewhere;
+
     private KeySpec(Place place, String name, Dimension dimension, Range range, String label) {
         this.place = place;
         this.name = name;
@@ -85,5 +87,18 @@ final class KeySpec {
     KeySpec orElse(String why, Default.Rule value) {
         fallback = new Default(value, why);
         return this;
+    }
+
+    /**
+     * What it may well be where the default says there is none of it: a share of nothing is nothing, so a fifth more
+     * or less would never show what the guess can do. A habit of the trade that nobody measured.
+     */
+    KeySpec elsewhere(Default.Rule value) {
+        elsewhere = value;
+        return this;
+    }
+
+    KeySpec elsewhere(double value) {
+        return elsewhere(beside -> Spread.of(value));
     }
 }

@@ -46,6 +46,19 @@ public final class Values {
                 .orElseThrow(() -> new IllegalArgumentException("nobody stated " + input.path()));
     }
 
+    /**
+     * What a number that nobody stated may well be elsewhere, where its default says there is none of it; within its
+     * range. Empty for others: a fifth more or less shows what they can do.
+     */
+    public Optional<Spread> elsewhere(Input input) {
+        return input.key()
+                .elsewhere()
+                .filter(rule ->
+                        find(input).filter(x -> x.origin() == Origin.DEFAULT).isPresent())
+                .map(rule -> Spread.of(
+                        input.key().range().clamp(rule.value(beside(input)).likely())));
+    }
+
     /** Every number this machine's answer may depend on, in the order of a case file. */
     public List<InForce> all() {
         List<Input> inputs = new ArrayList<>();
@@ -122,6 +135,13 @@ public final class Values {
                 String owner = key.place() == Place.CREW ? crew.id() : input.owner();
                 return Values.this.get(
                         new Input(key, owner, key.place() == input.key().place() ? input.part() : ""));
+            }
+
+            @Override
+            public Spread ofCarried(Position position, Key key) {
+                Case.WheelPackage carried = machine.carries();
+                String assembly = position == Position.DRIVE ? carried.drive() : carried.caster();
+                return Values.this.get(Input.of(key, assembly));
             }
 
             @Override

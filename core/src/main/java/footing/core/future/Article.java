@@ -30,7 +30,7 @@ final class Article {
     private final double groundWear;
     private final double shopRate;
     private final @Nullable Metalog life;
-    private final double worn;
+    final double worn;
     /** Share of the lives that end before {@link #worn} hours, if this assembly's lives are here as stated. */
     private final double belowWorn;
 
@@ -59,20 +59,28 @@ final class Article {
         belowWorn = life == null ? 0 : life.cumulative(worn / groundWear);
     }
 
-    /** A set's life, from a uniform already clipped and its logit. */
-    double life(double y, double logit, double factor) {
-        double stated = life == null ? assembly.life().likely() : life.quantile(y, logit);
+    /** True if the same life is stated of another article. */
+    boolean sameLife(Article other) {
+        return assembly.life().equals(other.assembly.life());
+    }
+
+    /** The life as stated, at a uniform y and its logit. */
+    double statedLife(double y, double logit) {
+        return life == null ? assembly.life().likely() : life.quantile(y, logit);
+    }
+
+    /** A set's life here, from the one stated. */
+    double life(double stated, double factor) {
         return stated * factor * groundWear;
     }
 
     /** The life of the set that already has hours on it: drawn from what is left of the distribution. */
     double lifeBeyondWorn(double u, double factor) {
         if (life == null) {
-            return life(u, 0, factor);
+            return life(assembly.life().likely(), factor);
         }
         double below = factor == 1 ? belowWorn : life.cumulative(worn / (factor * groundWear));
-        double y = Math.min(below + (1 - below) * u, Metalog.MOST_Y);
-        return life(y, Math.log(y / (1 - y)), factor);
+        return life(life.quantile(Math.min(below + (1 - below) * u, Metalog.MOST_Y)), factor);
     }
 
     /** The share of the hits of a fix that are a flat here: φ. */

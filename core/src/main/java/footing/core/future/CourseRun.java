@@ -17,11 +17,11 @@ final class CourseRun {
     private final int crewTimeRow;
     private final int lostWorkRow;
     private final double presentHoursLeft;
+    private final double runOut;
+    private final double noNewSetWithin;
     private final double wornTireEffect;
     /** How often a new tire goes flat against an average one: 1 − g/2. */
     private final double newOften;
-    /** The same for a worn-out one: 1 + g/2. */
-    private final double mostOften;
 
     private Course course;
     private CourseSums sums;
@@ -34,7 +34,6 @@ final class CourseRun {
     /** When the set that is on wears out and is not run bald; beyond the trade if that does not come. */
     private double wearsOut;
 
-    private boolean bald;
     /** By fix, half the share of its hits that are a flat of the set that is on. */
     private double[] shares;
 
@@ -66,9 +65,10 @@ final class CourseRun {
         repairsRow = Measure.REPAIRS * plan.years;
         crewTimeRow = Measure.CREW_TIME * plan.years;
         lostWorkRow = Measure.LOST_WORK * plan.years;
+        runOut = plan.machine.runOut();
+        noNewSetWithin = plan.machine.noNewSetWithin();
         wornTireEffect = plan.machine.wornTireEffect();
         newOften = 1 - wornTireEffect / 2;
-        mostOften = 1 + wornTireEffect / 2;
         course = plan.courses.get(0);
         on = course.atStart();
         shares = unknowns.halfShares[on.index];
@@ -82,21 +82,16 @@ final class CourseRun {
     /** Lives a course through the future the draws stand at, adding to its sums. */
     void run(Course c, CourseSums courseSums, @Nullable FixSums ofFixes) {
         start(c, courseSums, ofFixes);
+        Hit[] hits = encounters.hits;
         int size = encounters.size;
-        double[] hour = encounters.hour;
-        double[] acceptance = encounters.acceptance;
-        int[] fix = encounters.fix;
         for (int i = 0; i < size; i++) {
-            double x = hour[i];
-            while (wearsOut <= x) {
+            Hit hit = hits[i];
+            while (wearsOut <= hit.hour) {
                 wearOut(wearsOut);
             }
-            double share = shares[fix[i]];
-            if (acceptance[i] < share * mostOften) {
-                double age = age(x);
-                if (acceptance[i] < share * (newOften + wornTireEffect * age)) {
-                    flat(i, age);
-                }
+            double age = age(hit.hour);
+            if (hit.acceptance < shares[hit.fix] * (newOften + wornTireEffect * age)) {
+                flat(hit, age);
             }
         }
         while (wearsOut < hoursLeft) {
@@ -111,7 +106,6 @@ final class CourseRun {
         fixSums = ofFixes;
         on = c.atStart();
         set = 0;
-        bald = false;
         renewals = repairs = crewTime = lostWork = trade = 0;
         down = displaced = lostHours = nominalSoFar = 0;
         flats = wornOut = 0;
@@ -120,7 +114,7 @@ final class CourseRun {
         ledgerHours = 0;
         double factor = unknowns.lifeFactor[on.index];
         if (c.keepsHours()) {
-            fittedAt = -plan.machine.worn(c.position());
+            fittedAt = -on.worn;
             ends(lives.lifeBeyondWorn(on, factor));
         } else {
             fittedAt = 0;
@@ -131,17 +125,19 @@ final class CourseRun {
 
     private void ends(double life) {
         perHourOfLife = 1 / life;
-        wearsOut = Math.max(0, fittedAt + life);
-        wearsOut = wearsOut < hoursLeft ? wearsOut : Double.POSITIVE_INFINITY;
+        double end = fittedAt + life;
+        wearsOut = !(end < hoursLeft) ? Double.POSITIVE_INFINITY : end > 0 ? end : 0;
     }
 
     private double age(double x) {
-        return bald ? 1 : Math.min(1, (x - fittedAt) * perHourOfLife);
+        double age = (x - fittedAt) * perHourOfLife;
+        return age < 1 ? age : 1;
     }
 
     private void wearOut(double x) {
-        if (hoursLeft - x < plan.machine.runOut()) {
-            bald = true;
+        if (hoursLeft - x < runOut) {
+            // Run bald: its age stays 1.
+            fittedAt = Double.NEGATIVE_INFINITY;
             wearsOut = Double.POSITIVE_INFINITY;
             return;
         }
@@ -153,12 +149,12 @@ final class CourseRun {
     /** A set comes off and what the rest of the hours is worth is fitted. */
     private void renew(double x, double place, double present, double nominal) {
         Article off = on;
-        Article fitted = course.choose(off, hoursLeft - x, plan.machine.noNewSetWithin());
+        Article fitted = course.choose(off, hoursLeft - x, noNewSetWithin);
         double cost = Course.cost(fitted, off) + off.scrap + fitted.fitting;
         renewals += cost * present;
         enterRenewal(x, HourCalendar.dayOf(place), cost * present, cost * nominal);
         if (ledger != null) {
-            ledger.renewal(off, fitted, present);
+            ledger.renewal(off, fitted, x, place, present);
         }
         fit(fitted, x, place);
     }
@@ -170,7 +166,6 @@ final class CourseRun {
         on = fitted;
         wantedFitted |= fitted == course.wanted();
         set++;
-        bald = false;
         fittedAt = x;
         ends(lives.life(set, fitted, unknowns.lifeFactor[fitted.index]));
         shares = unknowns.halfShares[fitted.index];
@@ -180,7 +175,7 @@ final class CourseRun {
         double change = fitted.upkeepPerHour - on.upkeepPerHour;
         double presentHours = plan.discounting.presentHours(place);
         if (ledger != null) {
-            ledger.ran(on, presentHours - ledgerHours);
+            ledger.ran(on, x, presentHours - ledgerHours);
             ledgerHours = presentHours;
         }
         upkeep += change * (presentHoursLeft - presentHours);
@@ -198,72 +193,58 @@ final class CourseRun {
         nominalSoFar += change * Math.max(0, plan.nominalHoursMonthly - nominalHours);
     }
 
-    private void flat(int i, double age) {
-        int fix = encounters.fix[i];
-        encounters.tell(i);
+    private void flat(Hit hit, double age) {
+        encounters.tell(hit);
         flats++;
-        down += encounters.down[i];
-        displaced += encounters.displaced[i];
-        lostHours += encounters.lostHours[i];
+        down += hit.down;
+        displaced += hit.displaced;
+        lostHours += hit.lostHours;
         if (ledger != null) {
-            ledger.flat(encounters, i, on);
+            ledger.flat(hit, on);
         }
-        double repair = plan.fixes.cost[fix] + (plan.fixes.replacesTire[fix] ? replaceTire(i, age) : 0);
-        pay(i, repair);
+        pay(hit, plan.fixes.cost[hit.fix] + (plan.fixes.replacesTire[hit.fix] ? replaceTire(hit, age) : 0));
     }
 
-    private void pay(int i, double repair) {
-        double repairPresent = repair * encounters.present[i];
-        double repairNominal = repair * encounters.nominal[i];
-        double crewPresent = encounters.crewPresent[i];
-        double lostPresent = encounters.lostPresent[i];
-        double crewNominal = encounters.crewNominal[i];
-        double lostNominal = encounters.lostNominal[i];
+    private void pay(Hit hit, double repair) {
+        double repairPresent = repair * hit.present;
+        double repairNominal = repair * hit.nominal;
         repairs += repairPresent;
-        crewTime += crewPresent;
-        lostWork += lostPresent;
-        int year = encounters.year[i];
+        crewTime += hit.crewPresent;
+        lostWork += hit.lostPresent;
         double[] yearly = sums.yearly;
-        yearly[repairsRow + year] += repairNominal;
-        yearly[crewTimeRow + year] += crewNominal;
-        yearly[lostWorkRow + year] += lostNominal;
-        sums.lumps[encounters.step[i]] += repairPresent + crewPresent + lostPresent;
-        if (encounters.hour[i] <= monthlyUntil) {
-            nominalSoFar += repairNominal + crewNominal + lostNominal;
+        yearly[repairsRow + hit.year] += repairNominal;
+        yearly[crewTimeRow + hit.year] += hit.crewNominal;
+        yearly[lostWorkRow + hit.year] += hit.lostNominal;
+        sums.lumps[hit.step] += repairPresent + hit.crewPresent + hit.lostPresent;
+        if (hit.hour <= monthlyUntil) {
+            nominalSoFar += repairNominal + hit.crewNominal + hit.lostNominal;
         }
         if (fixSums != null) {
-            int fix = encounters.fix[i];
-            fixSums.flats[fix]++;
-            fixSums.cash[fix] += repair;
-            fixSums.paid[fix] += encounters.crewTime[i];
-            fixSums.lost[fix] += encounters.lostWork[i];
-            fixSums.delay[fix] += encounters.delay[i];
-            fixSums.displaced[fix] += encounters.displaced[i];
+            fixSums.add(hit, repair);
         }
     }
 
     /** Replaces a ruined tire, or both sides of a half-worn set of air; returns what counts as repair. */
-    private double replaceTire(int i, double age) {
+    private double replaceTire(Hit hit, double age) {
         Article before = on;
         if (!before.holdsAir || !(age > 0.5)) {
-            told(before, false, i);
+            told(before, false, hit);
             return before.tirePrice;
         }
-        double x = encounters.hour[i];
-        double place = encounters.place[i];
-        Article fitted = course.choose(before, hoursLeft - x, plan.machine.noNewSetWithin());
+        double x = hit.hour;
+        Article fitted = course.choose(before, hoursLeft - x, noNewSetWithin);
         if (fitted != before) {
-            renew(x, place, encounters.present[i], encounters.nominal[i]);
+            renew(x, hit.place, hit.present, hit.nominal);
             return 0;
         }
-        told(before, true, i);
-        fit(fitted, x, place);
+        told(before, true, hit);
+        fit(fitted, x, hit.place);
         return before.bothTires;
     }
 
-    private void told(Article replaced, boolean both, int i) {
+    private void told(Article replaced, boolean both, Hit hit) {
         if (ledger != null) {
-            ledger.tires(replaced, both, encounters.present[i]);
+            ledger.tires(replaced, both, hit.present);
         }
     }
 
@@ -283,7 +264,7 @@ final class CourseRun {
             trade = Math.max(trade, on.carriedOn(age));
         }
         if (ledger != null) {
-            ledger.ran(on, presentHoursLeft - ledgerHours);
+            ledger.ran(on, hoursLeft, presentHoursLeft - ledgerHours);
             ledger.trade(on, age, course.changes());
         }
         double[] totals = sums.totals;

@@ -8,10 +8,12 @@ import java.util.Arrays;
 /**
  * What meets the tires of one position in one future: a Poisson process of hits, each with the fix it would take, the
  * uniform that decides whether it is a flat, and, once some course takes it as one, what it costs. Shared by all
- * courses of the position; columns grow and are used again.
+ * courses of the position.
  */
 final class Encounters {
     private static final double AFTER_HOURS = 2;
+    /** Products below it start anew at the hour they have come to, before they lose digits. */
+    private static final double TINY = 1e-200;
 
     private final MachinePlan plan;
     private final double routeDay;
@@ -29,34 +31,7 @@ final class Encounters {
     private double[] later = {};
 
     int size;
-    double[] hour = new double[32];
-    double[] acceptance = new double[32];
-    int[] fix = new int[32];
-    private int[] number = new int[32];
-    private boolean[] told = new boolean[32];
-    /** Among the operating days. */
-    double[] place = new double[32];
-
-    double[] present = new double[32];
-    double[] nominal = new double[32];
-    double[] delay = new double[32];
-    double[] down = new double[32];
-    double[] displaced = new double[32];
-    double[] lostHours = new double[32];
-    double[] madeUp = new double[32];
-    double[] after = new double[32];
-    double[] crewTime = new double[32];
-    double[] lostWork = new double[32];
-    /** Present and nominal value of the crew time and the lost work. */
-    double[] crewPresent = new double[32];
-
-    double[] lostPresent = new double[32];
-    double[] crewNominal = new double[32];
-    double[] lostNominal = new double[32];
-    /** Step of the grid over the hours left, and calendar year from that of asOf. */
-    int[] step = new int[32];
-
-    int[] year = new int[32];
+    Hit[] hits = {};
 
     Encounters(MachinePlan plan, Position position) {
         this.plan = plan;
@@ -79,99 +54,104 @@ final class Encounters {
     /**
      * Draws the encounters of a future.
      *
-     * @param mostAccepted by fix, the acceptance above which no course of this position takes a hit as a flat
+     * <p>The gaps add up to hour x, so the product of their uniforms is exp(−rate · x): the hits that nobody keeps
+     * need no logarithm.
+     *
+     * @param most by fix, the acceptance from which on no course of this position takes a hit as a flat
+     * @param mostOfAll the largest of them
      */
-    void draw(long future, Unknowns unknowns, double[] mostAccepted) {
+    void draw(long future, Unknowns unknowns, double[] most, double mostOfAll) {
         size = 0;
         later = unknowns.later;
         double rate = perFlat * unknowns.flatsPerHour;
-        if (!(rate > 0)) {
+        if (!(rate > 0 && mostOfAll > 0)) {
             return;
         }
         state = Draws.future(key, future);
         double end = plan.calendar.hoursLeft();
-        double x = 0;
+        double hoursPerLog = -1 / rate;
+        double from = 0;
+        double product = 1;
+        double atEnd = Math.exp(-rate * end);
         for (int j = 0; ; j++) {
             long first = (long) j * DrawKeys.SLOTS;
-            x -= Math.log(Draws.uniform(state, first + DrawKeys.GAP)) / rate;
-            if (!(x < end)) {
+            product *= Draws.uniform(state, first + DrawKeys.GAP);
+            if (product < TINY) {
+                from += Math.log(product) * hoursPerLog;
+                product = 1;
+                atEnd = Math.exp(-rate * (end - from));
+            }
+            if (!(product > atEnd)) {
                 return;
             }
             double u = Draws.uniform(state, first + DrawKeys.ACCEPTANCE);
-            int picked = fixes.pick(Draws.uniform(state, first + DrawKeys.FIX));
-            if (u < mostAccepted[picked]) {
-                add(x, u, picked, j);
+            if (u < mostOfAll) {
+                int fix = fixes.pick(Draws.uniform(state, first + DrawKeys.FIX));
+                if (u < most[fix]) {
+                    add(from + Math.log(product) * hoursPerLog, u, fix, j);
+                }
             }
         }
     }
 
-    private void add(double x, double u, int picked, int j) {
-        if (size == hour.length) {
+    private void add(double hour, double acceptance, int fix, int number) {
+        if (size == hits.length) {
             grow();
         }
-        hour[size] = x;
-        acceptance[size] = u;
-        fix[size] = picked;
-        number[size] = j;
-        told[size++] = false;
-    }
-
-    /** Works out what encounter i costs as a flat, unless that is done. */
-    void tell(int i) {
-        if (told[i]) {
-            return;
-        }
-        told[i] = true;
-        long first = (long) number[i] * DrawKeys.SLOTS;
-        double at = plan.calendar.place(hour[i]);
-        int d = HourCalendar.dayOf(at);
-        place[i] = at;
-        present[i] = plan.discounting.present(d, at - d);
-        nominal[i] = plan.discounting.nominal(d, at - d);
-        delay[i] = fixes.delay[fix[i]].draw(Draws.uniform(state, first + DrawKeys.DELAY));
-        double restOfDay = routeDay * Draws.uniform(state, first + DrawKeys.HOUR);
-        boolean nextDays = delay[i] - restOfDay > AFTER_HOURS;
-        down[i] = nextDays ? delay[i] : Math.min(delay[i], restOfDay);
-        after[i] = nextDays ? 0 : Math.max(delay[i] - restOfDay, 0);
-        int week = plan.weekOfDay[d];
-        displaced[i] = down[i] * crewOutput * (1 - fixes.output[fix[i]]);
-        double today = Math.min(displaced[i], slack[week]);
-        double another = (displaced[i] - today) * later[week];
-        madeUp[i] = today + another;
-        lostHours[i] = displaced[i] - today - another;
-        crewTime[i] = madeUp[i] * crewOvertime + after[i] * personOvertime;
-        lostWork[i] = lostHours[i] * lostPerHour;
-        crewPresent[i] = crewTime[i] * present[i];
-        lostPresent[i] = lostWork[i] * present[i];
-        crewNominal[i] = crewTime[i] * nominal[i];
-        lostNominal[i] = lostWork[i] * nominal[i];
-        step[i] = plan.step(hour[i]);
-        year[i] = plan.yearOf(d);
+        Hit hit = hits[size++];
+        hit.hour = hour;
+        hit.acceptance = acceptance;
+        hit.fix = fix;
+        hit.number = number;
+        hit.told = false;
     }
 
     private void grow() {
-        int n = 2 * size;
-        hour = Arrays.copyOf(hour, n);
-        acceptance = Arrays.copyOf(acceptance, n);
-        fix = Arrays.copyOf(fix, n);
-        number = Arrays.copyOf(number, n);
-        told = Arrays.copyOf(told, n);
-        place = Arrays.copyOf(place, n);
-        present = Arrays.copyOf(present, n);
-        nominal = Arrays.copyOf(nominal, n);
-        delay = Arrays.copyOf(delay, n);
-        down = Arrays.copyOf(down, n);
-        displaced = Arrays.copyOf(displaced, n);
-        lostHours = Arrays.copyOf(lostHours, n);
-        madeUp = Arrays.copyOf(madeUp, n);
-        after = Arrays.copyOf(after, n);
-        crewTime = Arrays.copyOf(crewTime, n);
-        lostWork = Arrays.copyOf(lostWork, n);
-        crewPresent = Arrays.copyOf(crewPresent, n);
-        lostPresent = Arrays.copyOf(lostPresent, n);
-        crewNominal = Arrays.copyOf(crewNominal, n);
-        lostNominal = Arrays.copyOf(lostNominal, n);
-        step = Arrays.copyOf(step, n);
-        year = Arrays.copyOf(year, n);
+        hits = Arrays.copyOf(hits, Math.max(16, 2 * size));
+        for (int i = size; i < hits.length; i++) {
+            hits[i] = new Hit();
+        }
+    }
+
+    /** Works out what a hit costs as a flat, unless that is done. */
+    void tell(Hit hit) {
+        if (hit.told) {
+            return;
+        }
+        hit.told = true;
+        double place = plan.calendar.place(hit.hour);
+        int day = HourCalendar.dayOf(place);
+        double present = plan.discounting.present(day, place - day);
+        double nominal = plan.discounting.nominal(day, place - day);
+        hit.place = place;
+        hit.present = present;
+        hit.nominal = nominal;
+        hit.step = plan.step(hit.hour);
+        hit.year = plan.yearOf(day);
+        wait(hit, plan.weekOfDay[day]);
+        hit.crewPresent = hit.crewTime * present;
+        hit.lostPresent = hit.lostWork * present;
+        hit.crewNominal = hit.crewTime * nominal;
+        hit.lostNominal = hit.lostWork * nominal;
+    }
+
+    private void wait(Hit hit, int week) {
+        long first = (long) hit.number * DrawKeys.SLOTS;
+        double delay = fixes.delay[hit.fix].draw(Draws.uniform(state, first + DrawKeys.DELAY));
+        double restOfDay = routeDay * Draws.uniform(state, first + DrawKeys.HOUR);
+        boolean nextDays = delay - restOfDay > AFTER_HOURS;
+        double down = nextDays ? delay : Math.min(delay, restOfDay);
+        double after = nextDays ? 0 : Math.max(delay - restOfDay, 0);
+        double displaced = down * crewOutput * (1 - fixes.output[hit.fix]);
+        double today = Math.min(displaced, slack[week]);
+        double another = (displaced - today) * later[week];
+        hit.delay = delay;
+        hit.down = down;
+        hit.after = after;
+        hit.displaced = displaced;
+        hit.madeUp = today + another;
+        hit.lostHours = displaced - today - another;
+        hit.crewTime = hit.madeUp * crewOvertime + after * personOvertime;
+        hit.lostWork = hit.lostHours * lostPerHour;
     }
 }

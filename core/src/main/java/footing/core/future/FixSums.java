@@ -18,6 +18,16 @@ final class FixSums {
         displaced = new double[fixes];
     }
 
+    void add(Hit hit, double repair) {
+        int fix = hit.fix;
+        flats[fix]++;
+        cash[fix] += repair;
+        paid[fix] += hit.crewTime;
+        lost[fix] += hit.lostWork;
+        delay[fix] += hit.delay;
+        displaced[fix] += hit.displaced;
+    }
+
     void add(FixSums later) {
         for (int i = 0; i < flats.length; i++) {
             flats[i] += later.flats[i];

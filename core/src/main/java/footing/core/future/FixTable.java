@@ -6,6 +6,8 @@ import java.util.List;
 
 /** A crew's fixes by column. */
 final class FixTable {
+    private static final int CELLS = 64;
+
     final int size;
     final double[] cumulated;
     final Spread[] delay;
@@ -13,6 +15,8 @@ final class FixTable {
     final double[] output;
     final boolean[] replacesTire;
     final boolean[] sealable;
+    /** The first fix that a uniform from i/{@value #CELLS} on can pick: where a search for it starts. */
+    private final int[] firstFrom = new int[CELLS];
 
     FixTable(List<ResolvedCrew.ResolvedFix> fixes) {
         size = fixes.size();
@@ -33,11 +37,18 @@ final class FixTable {
             replacesTire[i] = fix.replacesTire();
             sealable[i] = fix.sealable();
         }
+        for (int cell = 0; cell < CELLS; cell++) {
+            firstFrom[cell] = search(0, (double) cell / CELLS);
+        }
     }
 
     /** The first fix whose cumulated share exceeds u; the last if none does. */
     int pick(double u) {
-        int fix = 0;
+        return search(firstFrom[(int) (u * CELLS)], u);
+    }
+
+    private int search(int from, double u) {
+        int fix = from;
         while (fix < size - 1 && !(cumulated[fix] > u)) {
             fix++;
         }

@@ -17,6 +17,7 @@ final class HourCalendar {
     static final double SAME_HOUR = 1e-9;
 
     private static final double DAYS_PER_YEAR = 365;
+    private static final int CELLS = 256;
 
     private final double hoursLeft;
     private final LocalDate asOf;
@@ -24,6 +25,10 @@ final class HourCalendar {
     private final double[] seasonEnd;
     private final double[] daysPerHour;
     private final int[] firstDayOfSeason;
+    /** The season before which no hour of a cell lies, the hours left cut into {@value #CELLS} cells. */
+    private final int[] seasonOfCell = new int[CELLS + 1];
+
+    private final double cellsPerHour;
     private int seasons;
 
     private int days;
@@ -44,6 +49,11 @@ final class HourCalendar {
         double hours = 0;
         for (int year = asOf.getYear() - 1; seasons == 0 || hours < hoursLeft - SAME_HOUR; year++) {
             hours = addSeason(season.startIn(year), season.endOfSeasonFrom(year), hours, hoursPerYear);
+        }
+        cellsPerHour = CELLS / hoursLeft;
+        for (int cell = 1; cell <= CELLS; cell++) {
+            // Half a cell early, whatever way the product that finds the cell is rounded.
+            seasonOfCell[cell] = seasonOf((cell - 0.5) / cellsPerHour, 0);
         }
     }
 
@@ -109,12 +119,17 @@ final class HourCalendar {
      * at most 1. Hour 0 is 0.
      */
     double place(double x) {
-        int s = 0;
+        int s = seasonOf(x, seasonOfCell[(int) (x * cellsPerHour)]);
+        double place = firstDayOfSeason[s] + (x - seasonStart[s]) * daysPerHour[s];
+        return Math.min(place, firstDayOfSeason[s + 1]);
+    }
+
+    private int seasonOf(double x, int from) {
+        int s = from;
         while (x > seasonEnd[s] + SAME_HOUR) {
             s++;
         }
-        double place = firstDayOfSeason[s] + (x - seasonStart[s]) * daysPerHour[s];
-        return Math.min(place, firstDayOfSeason[s + 1]);
+        return s;
     }
 
     /** The operating day of a place. */

@@ -17,16 +17,23 @@ public final class MachineFutures {
     public static final int PIECE = 2048;
 
     private final MachinePlan plan;
+    private final SharedDraws shared;
     private final Queue<Simulation> idle = new ArrayDeque<>();
     private final Block sum;
     private double[][] costs;
 
     public MachineFutures(ResolvedMachine machine, long seed) {
-        this(new MachinePlan(machine, seed, false));
+        this(machine, seed, new SharedDraws());
     }
 
-    private MachineFutures(MachinePlan plan) {
+    /** @param shared what other machines of the case have drawn already */
+    public MachineFutures(ResolvedMachine machine, long seed, SharedDraws shared) {
+        this(new MachinePlan(machine, seed, false), shared);
+    }
+
+    private MachineFutures(MachinePlan plan, SharedDraws shared) {
         this.plan = plan;
+        this.shared = shared;
         sum = new Block(plan);
         costs = new double[plan.entries.size()][0];
     }
@@ -35,8 +42,8 @@ public final class MachineFutures {
      * The same futures where only the differences between the costs of entries are wanted: a position that all of them
      * treat alike is left out of every figure.
      */
-    public static MachineFutures ofDifferences(ResolvedMachine machine, long seed) {
-        return new MachineFutures(new MachinePlan(machine, seed, true));
+    public static MachineFutures ofDifferences(ResolvedMachine machine, long seed, SharedDraws shared) {
+        return new MachineFutures(new MachinePlan(machine, seed, true), shared);
     }
 
     /** The sums of one piece, to be added in its turn. */
@@ -46,6 +53,11 @@ public final class MachineFutures {
         private Piece(Block block) {
             this.block = block;
         }
+    }
+
+    /** What these futures have drawn that others can use. */
+    public SharedDraws shared() {
+        return shared;
     }
 
     public ResolvedMachine machine() {
@@ -73,13 +85,22 @@ public final class MachineFutures {
             simulation = idle.poll();
         }
         if (simulation == null) {
-            simulation = new Simulation(plan, PIECE);
+            simulation = new Simulation(plan, shared, PIECE);
         }
         Block block = simulation.run(from, to, costs);
         synchronized (idle) {
             idle.add(simulation);
         }
         return new Piece(block);
+    }
+
+    MachinePlan plan() {
+        return plan;
+    }
+
+    /** The sums of one future alone, not added; there must be room for it. */
+    Block alone(int future) {
+        return run(future, future + 1).block;
     }
 
     /** Adds the sums of the next piece. */
@@ -119,7 +140,7 @@ public final class MachineFutures {
     /** Runs futures anew to count what happens under an entry. */
     public Tally tally(int entry, int futures) {
         Tally tally = new Tally(futures, plan.fixes.size);
-        Simulation simulation = new Simulation(plan, PIECE);
+        Simulation simulation = new Simulation(plan, shared, PIECE);
         simulation.tell(tally, entry);
         double[][] unused = new double[costs.length][futures];
         for (int from = 0; from < futures; from += PIECE) {

@@ -157,6 +157,12 @@ final class MachinePlan {
         return week;
     }
 
+    /** Upkeep per hour of the sets an entry starts with. */
+    double upkeepPerHour(int e) {
+        return courses.get(driveCourse[e]).atStart().upkeepPerHour
+                + courses.get(casterCourse[e]).atStart().upkeepPerHour;
+    }
+
     /** The step of the grid over the hours left that hour x falls within. */
     int step(double x) {
         return Math.min(GRID, (int) Math.ceil(x * gridPerHour));

@@ -63,12 +63,6 @@ final class Outcomes {
                 mean(drive, caster, Measure.LOST_HOURS));
     }
 
-    /** Upkeep per hour of the sets an entry starts with. */
-    private double upkeepPerHour(int e) {
-        return plan.courses.get(plan.driveCourse[e]).atStart().upkeepPerHour
-                + plan.courses.get(plan.casterCourse[e]).atStart().upkeepPerHour;
-    }
-
     private SortedMap<Integer, Parts> yearly(int e, CourseSums drive, CourseSums caster) {
         SortedMap<Integer, Parts> byYear = new TreeMap<>();
         SortedMap<Integer, Double> purchase = plan.purchases[e].byYear();
@@ -99,7 +93,7 @@ final class Outcomes {
                 mean[Measure.REPAIRS],
                 mean[Measure.CREW_TIME],
                 mean[Measure.LOST_WORK],
-                mean[Measure.UPKEEP] + keep * upkeepPerHour(e) * hours,
+                mean[Measure.UPKEEP] + keep * plan.upkeepPerHour(e) * hours,
                 tradeIn);
     }
 
@@ -107,7 +101,7 @@ final class Outcomes {
         List<Double> running = new ArrayList<>();
         double step = plan.calendar.hoursLeft() / MachinePlan.GRID;
         double lumps = 0;
-        double perHour = upkeepPerHour(e) * sum.futures;
+        double perHour = plan.upkeepPerHour(e) * sum.futures;
         for (int g = 0; g <= MachinePlan.GRID; g++) {
             double x = g == MachinePlan.GRID ? plan.calendar.hoursLeft() : g * step;
             lumps += drive.lumps[g] + caster.lumps[g];
@@ -119,7 +113,7 @@ final class Outcomes {
     }
 
     private double runningNominal(int e, CourseSums drive, CourseSums caster) {
-        return keep * (mean(drive, caster, Measure.MONTHLY) + upkeepPerHour(e) * plan.nominalHoursMonthly);
+        return keep * (mean(drive, caster, Measure.MONTHLY) + plan.upkeepPerHour(e) * plan.nominalHoursMonthly);
     }
 
     List<FixOutcome> fixes() {

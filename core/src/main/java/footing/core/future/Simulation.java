@@ -1,6 +1,7 @@
 package footing.core.future;
 
 import footing.core.fleet.Position;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Runs futures of one machine; one for each thread that does. */
@@ -10,6 +11,9 @@ final class Simulation {
     private final Side[] sides;
     private final Course[] courses;
     private final double keep;
+    /** How often a worn-out tire goes flat against an average one: 1 + g/2. */
+    private final double mostOften;
+
     private final double[] constants;
     /** After-tax present values of the future just run, by course: parts only, with time, all. */
     private final double[][] parts;
@@ -37,19 +41,21 @@ final class Simulation {
         }
     }
 
-    private @Nullable Tally tally;
-    private int told;
+    /** Who is told what happens in a course, if anybody. */
+    private final @Nullable Ledger[] ledgers;
 
-    Simulation(MachinePlan plan, int atMost) {
+    Simulation(MachinePlan plan, SharedDraws shared, int atMost) {
         this.plan = plan;
-        unknowns = new Unknowns(plan);
+        unknowns = new Unknowns(plan, shared);
         sides = new Side[] {
             new Side(plan, Position.DRIVE, unknowns), new Side(plan, Position.CASTER, unknowns),
         };
         courses = plan.courses.toArray(Course[]::new);
         keep = 1 - plan.machine.terms().taxRate();
+        mostOften = 1 + plan.machine.wornTireEffect() / 2;
         constants = plan.entryConstants();
         int n = plan.courses.size();
+        ledgers = new Ledger[n];
         parts = new double[n][atMost];
         time = new double[n][atMost];
         all = new double[n][atMost];
@@ -57,9 +63,17 @@ final class Simulation {
     }
 
     /** Counts what happens under an entry from now on. */
-    void tell(Tally counts, int entry) {
-        tally = counts;
-        told = entry;
+    void tell(Ledger counts, int entry) {
+        java.util.Arrays.fill(ledgers, null);
+        ledgers[plan.driveCourse[entry]] = counts;
+        ledgers[plan.casterCourse[entry]] = counts;
+    }
+
+    /** Tells what happens in each course to its own ledger from now on. */
+    void tellEach(List<? extends Ledger> byCourse) {
+        for (int c = 0; c < ledgers.length; c++) {
+            ledgers[c] = byCourse.get(c);
+        }
     }
 
     /**
@@ -69,6 +83,7 @@ final class Simulation {
      */
     Block run(int from, int to, double[][] costs) {
         Block block = new Block(plan);
+        unknowns.draw(from, to);
         for (int f = from; f < to; f++) {
             future(f, f - from, block);
         }
@@ -80,7 +95,7 @@ final class Simulation {
     }
 
     private void future(int number, int slot, Block block) {
-        unknowns.draw(number);
+        unknowns.show(number);
         for (Side side : sides) {
             if (!side.leftOut) {
                 side.lives.draw(number);
@@ -94,7 +109,7 @@ final class Simulation {
                 continue;
             }
             CourseRun run = side.run;
-            run.tell(c == plan.driveCourse[told] || c == plan.casterCourse[told] ? tally : null);
+            run.tell(ledgers[c]);
             run.run(course, block.courses.get(c), course.changes() ? null : block.fixes);
             double goods = (run.renewals + run.repairs) * keep - run.trade * plan.presentAtTrade * keep;
             double hours = (run.crewTime + run.upkeep) * keep;
@@ -111,22 +126,18 @@ final class Simulation {
 
     /** Hits that no article of a position could take as a flat are not kept. */
     private void drawEncounters(Side side, int number) {
-        double mostOften = 1 + plan.machine.wornTireEffect() / 2;
         double[] most = side.mostAccepted;
         java.util.Arrays.fill(most, 0);
-        double any = 0;
+        double mostOfAll = 0;
         for (Article a : side.articles) {
             double[] shares = unknowns.halfShares[a.index];
             for (int fix = 0; fix < most.length; fix++) {
-                most[fix] = Math.max(most[fix], shares[fix] * mostOften);
-                any = Math.max(any, shares[fix]);
+                double accepted = shares[fix] * mostOften;
+                most[fix] = accepted > most[fix] ? accepted : most[fix];
+                mostOfAll = accepted > mostOfAll ? accepted : mostOfAll;
             }
         }
-        if (any > 0) {
-            side.encounters.draw(number, unknowns, most);
-        } else {
-            side.encounters.size = 0;
-        }
+        side.encounters.draw(number, unknowns, most, mostOfAll);
     }
 
     private void combine(int e, int from, int to, double[] costs, Block block) {

@@ -52,12 +52,12 @@ public final class Tally implements Ledger {
     }
 
     @Override
-    public void flat(Encounters encounters, int i, Article on) {
-        double weight = encounters.present[i] * each;
-        flats[encounters.fix[i]] += weight;
-        madeUp += encounters.madeUp[i] * weight;
-        after += encounters.after[i] * weight;
-        lost += encounters.lostHours[i] * weight;
+    public void flat(Hit hit, Article on) {
+        double weight = hit.present * each;
+        flats[hit.fix] += weight;
+        madeUp += hit.madeUp * weight;
+        after += hit.after * weight;
+        lost += hit.lostHours * weight;
     }
 
     @Override
@@ -66,12 +66,12 @@ public final class Tally implements Ledger {
     }
 
     @Override
-    public void renewal(Article off, Article fitted, double present) {
+    public void renewal(Article off, Article fitted, double x, double place, double present) {
         renewals.merge(new Renewal(off.id, fitted.id), present * each, Double::sum);
     }
 
     @Override
-    public void ran(Article on, double presentHours) {
+    public void ran(Article on, double x, double presentHours) {
         hoursRun.merge(on.id, presentHours * each, Double::sum);
     }
 

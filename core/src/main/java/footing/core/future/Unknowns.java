@@ -1,15 +1,14 @@
 package footing.core.future;
 
-import footing.core.chance.Draws;
 import footing.core.chance.Spread;
 import footing.core.fleet.ResolvedCrew;
 import footing.core.fleet.ResolvedMachine;
-import org.hipparchus.distribution.continuous.NormalDistribution;
+import java.util.Arrays;
+import java.util.function.ToLongFunction;
 
 /** What nobody knows of a machine, as one future has it: one draw each for the whole future. */
 final class Unknowns {
-    private static final NormalDistribution NORMAL = new NormalDistribution();
-
+    private final SharedDraws shared;
     private final Article[] articles;
     private final Spread flatsPerSeason;
     private final double hoursPerYear;
@@ -19,6 +18,18 @@ final class Unknowns {
     private final long[] lifeKeys;
     private final long[] flatKeys;
     private final long[] ruinKeys;
+    private final FixTable fixes;
+    /** By article, whether its shares differ between futures. */
+    private final boolean[] unsure;
+
+    /** The draws of a run of futures, from this one on. */
+    private int first;
+
+    private double[] flatsDrawn = {};
+    private final double[][] laterDrawn;
+    private final double[][] lifeDrawn;
+    private final double[][] flatDrawn;
+    private final double[][] ruinDrawn;
 
     /** Flats per operating hour of the whole machine on air: λ0. */
     double flatsPerHour;
@@ -26,14 +37,11 @@ final class Unknowns {
     final double[] later;
 
     final double[] lifeFactor;
-    final double[] flatFactor;
-    final double[] ruinFactor;
     /** By article and fix, half the share φ of the hits that are a flat. */
     final double[][] halfShares;
 
-    private final FixTable fixes;
-
-    Unknowns(MachinePlan plan) {
+    Unknowns(MachinePlan plan, SharedDraws shared) {
+        this.shared = shared;
         ResolvedMachine m = plan.machine;
         ResolvedCrew crew = m.crew();
         long seed = plan.seed;
@@ -48,46 +56,69 @@ final class Unknowns {
             makeUpLater[i] = crew.fullWeeks().get(i - 1).makeUpLater();
         }
         later = new double[makeUpLater.length];
+        laterDrawn = new double[makeUpLater.length][];
         int n = articles.length;
         lifeFactor = new double[n];
-        flatFactor = new double[n];
-        ruinFactor = new double[n];
+        Arrays.fill(lifeFactor, 1);
+        lifeDrawn = new double[n][];
+        flatDrawn = new double[n][];
+        ruinDrawn = new double[n][];
         fixes = plan.fixes;
         halfShares = new double[n][fixes.size];
-        lifeKeys = plan.articles.stream()
-                .mapToLong(a -> DrawKeys.lifeUnsure(seed, a.id))
-                .toArray();
-        flatKeys = plan.articles.stream()
-                .mapToLong(a -> DrawKeys.flatFactor(seed, a.id))
-                .toArray();
-        ruinKeys = plan.articles.stream()
-                .mapToLong(a -> DrawKeys.ruinFactor(seed, a.id))
-                .toArray();
+        unsure = new boolean[n];
+        for (int a = 0; a < n; a++) {
+            Article article = articles[a];
+            unsure[a] = !(article.flatFactor.isFixed() && article.ruinFactor.isFixed());
+            setShares(a, article.flatFactor.likely(), article.ruinFactor.likely());
+        }
+        lifeKeys = keys(id -> DrawKeys.lifeUnsure(seed, id));
+        flatKeys = keys(id -> DrawKeys.flatFactor(seed, id));
+        ruinKeys = keys(id -> DrawKeys.ruinFactor(seed, id));
     }
 
-    void draw(long future) {
-        flatsPerHour = draw(flatsPerSeason, flatsKey, future) / hoursPerYear;
+    private long[] keys(ToLongFunction<String> ofId) {
+        return Arrays.stream(articles).mapToLong(a -> ofId.applyAsLong(a.id)).toArray();
+    }
+
+    /** Draws futures {@code from} to {@code to}, exclusive, ready to be shown one by one. */
+    void draw(int from, int to) {
+        first = from;
+        flatsDrawn = shared.of(flatsPerSeason, flatsKey, from, to);
         for (int i = 0; i < later.length; i++) {
-            later[i] = draw(makeUpLater[i], laterKey, future);
+            laterDrawn[i] = shared.of(makeUpLater[i], laterKey, from, to);
         }
-        for (int a = 0; a < lifeFactor.length; a++) {
-            Article article = articles[a];
-            lifeFactor[a] = article.lifeUnsure > 0
-                    ? Math.exp(article.lifeUnsure * NORMAL.inverseCumulativeProbability(uniform(lifeKeys[a], future)))
-                    : 1;
-            flatFactor[a] = draw(article.flatFactor, flatKeys[a], future);
-            ruinFactor[a] = draw(article.ruinFactor, ruinKeys[a], future);
-            for (int fix = 0; fix < fixes.size; fix++) {
-                halfShares[a][fix] = article.share(fixes, fix, flatFactor[a], ruinFactor[a]) / 2;
+        for (int a = 0; a < articles.length; a++) {
+            if (articles[a].lifeUnsure > 0) {
+                lifeDrawn[a] = shared.ofFactor(articles[a].lifeUnsure, lifeKeys[a], from, to);
+            }
+            if (unsure[a]) {
+                flatDrawn[a] = shared.of(articles[a].flatFactor, flatKeys[a], from, to);
+                ruinDrawn[a] = shared.of(articles[a].ruinFactor, ruinKeys[a], from, to);
             }
         }
     }
 
-    private static double draw(Spread spread, long key, long future) {
-        return spread.isFixed() ? spread.likely() : spread.draw(uniform(key, future));
+    /** Shows one of the futures drawn. */
+    void show(int future) {
+        int i = future - first;
+        flatsPerHour = flatsDrawn[i] / hoursPerYear;
+        for (int week = 0; week < later.length; week++) {
+            later[week] = laterDrawn[week][i];
+        }
+        for (int a = 0; a < articles.length; a++) {
+            if (articles[a].lifeUnsure > 0) {
+                lifeFactor[a] = lifeDrawn[a][i];
+            }
+            if (unsure[a]) {
+                setShares(a, flatDrawn[a][i], ruinDrawn[a][i]);
+            }
+        }
     }
 
-    private static double uniform(long key, long future) {
-        return Draws.uniform(Draws.future(key, future), 0);
+    private void setShares(int a, double flat, double ruin) {
+        double[] half = halfShares[a];
+        for (int fix = 0; fix < half.length; fix++) {
+            half[fix] = articles[a].share(fixes, fix, flat, ruin) / 2;
+        }
     }
 }

@@ -9,15 +9,19 @@ import footing.core.fleet.Chance;
 import footing.core.fleet.InForce;
 import footing.core.fleet.Input;
 import footing.core.fleet.Key;
+import footing.core.fleet.Numbers;
 import footing.core.fleet.Origin;
+import footing.core.fleet.Place;
 import footing.core.fleet.Resolver;
 import footing.core.fleet.Values;
 import footing.core.fleet.When;
 import footing.core.future.MachineFutures;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -151,14 +155,85 @@ class DriversTest {
                     .filter(x -> x.input().input().equals(input))
                     .findFirst()
                     .orElseThrow();
+            List<Double> ends = new ArrayList<>(List.of(d.low(), d.high()));
+            double swing = d.swing();
+            Optional<Spread> elsewhere = new Values(CASE, CASE.machine(SmallCase.RIDER)).elsewhere(input);
+            if (elsewhere.isPresent()) {
+                ends.add(elsewhere.get().likely());
+                double there = savingOfTheChoice(CASE.with(input, elsewhere.get()));
+                swing = Math.max(
+                        swing, Math.abs(there - ANSWER.choice().saving().mean()));
+            }
             boolean turns = false;
-            for (double end : new double[] {d.low(), d.high()}) {
+            for (double end : ends) {
                 MachineAnswer moved = answer(CASE.with(input, Spread.of(end)), true);
                 turns |= moved.recommended() != ANSWER.recommended() || moved.verdict() != ANSWER.verdict();
             }
             assertThat(g.turnsVerdict()).as(input.path()).isEqualTo(turns);
-            assertThat(g.swing()).isEqualTo(d.swing());
+            assertThat(g.swing()).as(input.path()).isCloseTo(swing, within(1e-6));
         }
+    }
+
+    /** Nothing of it is what these defaults say, and a fifth of nothing is nothing: each is tried at something else. */
+    @Test
+    void guesses_defaultsOfNothing_moveTheSavingElsewhere() {
+        for (Key key : Key.values()) {
+            key.elsewhere()
+                    .ifPresent(rule -> assertThat(key.fallback()).as(key.key()).isPresent());
+        }
+        assertThat(guesses())
+                .filteredOn(g -> g.input().value().likely() == 0 && g.swing() > 0)
+                .extracting(g -> g.input().input().key())
+                .contains(Key.OUTPUT, Key.CARRY_ON, Key.TRADE_CREDIT, Key.SCRAP_FEE, Key.LIFE_UNSURE);
+    }
+
+    /** At this price the carried set is kept if it is new, and not if half its life is behind it. */
+    @Test
+    void guesses_wornSetNotStated_isMarkedWhereItTurnsTheVerdict() {
+        Case silent = withoutWornDrive(SmallCase.with(
+                SmallCase.considering(SmallCase.build(), List.of(SmallCase.FIRM), List.of(When.NOW)),
+                Key.PRICE,
+                "firm-drive",
+                750));
+        MachineAnswer answer = answer(silent, false);
+        MachineAnswer.Guess worn = Objects.requireNonNull(answer.guesses()).stream()
+                .filter(g -> g.input().input().key() == Key.WORN_DRIVE)
+                .findFirst()
+                .orElseThrow();
+        assertThat(worn.input().value().likely()).isZero();
+        assertThat(worn.swing()).isPositive();
+        assertThat(worn.turnsVerdict()).isTrue();
+        MachineAnswer halfWorn = answer(SmallCase.with(silent, Key.WORN_DRIVE, SmallCase.RIDER, 300), true);
+        assertThat(answer.verdict()).isEqualTo(Verdict.KEEP);
+        assertThat(halfWorn.verdict()).isNotEqualTo(Verdict.KEEP);
+    }
+
+    private static Case withoutWornDrive(Case c) {
+        return SmallCase.machines(
+                c,
+                all -> all.stream()
+                        .map(m -> new Case.Machine(
+                                m.id(),
+                                m.kind(),
+                                m.crew(),
+                                m.isNew(),
+                                without(m.numbers()),
+                                m.carries(),
+                                m.consider(),
+                                m.when(),
+                                m.upcharge()))
+                        .toList());
+    }
+
+    private static Numbers without(Numbers numbers) {
+        Numbers kept = Numbers.NONE;
+        for (Key key : Key.of(Place.MACHINE)) {
+            Optional<Spread> stated = numbers.get(key);
+            if (key != Key.WORN_DRIVE && stated.isPresent()) {
+                kept = kept.with(key, stated.get());
+            }
+        }
+        return kept;
     }
 
     @Test

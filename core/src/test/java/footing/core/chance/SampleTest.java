@@ -26,6 +26,42 @@ class SampleTest {
         assertThat(given).containsExactly(TEN);
     }
 
+    /** Every shape a long sample can have: skewed, sorted, with ties, of two values, of one value, with one far away. */
+    @ParameterizedTest
+    @CsvSource({"skewed", "rising", "falling", "few", "two", "same", "far", "sawtooth"})
+    void percentiles_longSample_areThoseOfTheSortedValues(String shape) {
+        for (int n : new int[] {1999, 2000, 2001, 20_000}) {
+            double[] values = new double[n];
+            for (int i = 0; i < n; i++) {
+                values[i] = value(shape, i, n);
+            }
+            double[] sorted = values.clone();
+            Arrays.sort(sorted);
+            double[] found = new Sample(values).percentiles(0.9, 0.001, 0.1, 0.5, 0.9999);
+            double[] shares = {0.9, 0.001, 0.1, 0.5, 0.9999};
+            for (int s = 0; s < shares.length; s++) {
+                double h = (n - 1) * shares[s];
+                int below = (int) h;
+                double expected = sorted[below] + (h - below) * (sorted[below + 1] - sorted[below]);
+                assertThat(found[s]).as(shape + " " + n + " " + shares[s]).isEqualTo(expected);
+            }
+        }
+    }
+
+    private static double value(String shape, int i, int n) {
+        double u = Draws.uniform(Draws.future(7, i), 0);
+        return switch (shape) {
+            case "skewed" -> Math.exp(3 * u * u) - 5;
+            case "rising" -> i;
+            case "falling" -> -i;
+            case "few" -> Math.floor(10 * u);
+            case "two" -> u < 0.5 ? 0 : 1;
+            case "same" -> 4;
+            case "far" -> i == n / 2 ? 1e300 : u;
+            default -> i % (n / 512);
+        };
+    }
+
     @Test
     void percentiles_oneValue_areThatValue() {
         assertThat(new Sample(new double[] {5}).percentiles(0.1, 0.5, 0.9)).containsExactly(5, 5, 5);

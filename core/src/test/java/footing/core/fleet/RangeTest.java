@@ -67,6 +67,11 @@ class RangeTest {
         }
 
         @Override
+        public Spread ofCarried(Position position, Key key) {
+            throw new AssertionError("asked for " + key + " of the carried set");
+        }
+
+        @Override
         public Kind kind() {
             throw new AssertionError("asked for the kind");
         }

@@ -3,7 +3,13 @@ package footing.core.future;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import footing.core.chance.Bounds;
+import footing.core.chance.Metalog;
+import footing.core.chance.Spread;
+import footing.core.fleet.ResolvedCrew;
 import footing.core.fleet.ResolvedMachine;
+import footing.core.fleet.When;
+import footing.core.plain.MachineDraft;
 import footing.core.plain.PlainFuture;
 import footing.core.plain.PlainModel;
 import footing.core.plain.PlainPart;
@@ -32,7 +38,7 @@ class AgainstPlainTest {
 
     private static void agree(ResolvedMachine m, int number, SoftAssertions softly) {
         MachinePlan plan = new MachinePlan(m, SEED, false);
-        Simulation simulation = new Simulation(plan, 1);
+        Simulation simulation = new Simulation(plan, new SharedDraws(), 1);
         double[][] costs = new double[m.entries().size()][FUTURES];
         for (int f = 0; f < FUTURES; f++) {
             Outcomes outcomes = new Outcomes(plan, simulation.run(f, f + 1, costs));
@@ -44,6 +50,21 @@ class AgainstPlainTest {
                 close(softly, where + " cost", costs[e][f], plain.cost(), scale(plain));
             }
         }
+    }
+
+    /** So many hits that the product of their gaps leaves the range of doubles several times over. */
+    @Test
+    void future_thousandsOfFlats_agreesWithThePlainModel() {
+        MachineDraft draft = new MachineDraft();
+        draft.flatsPerSeason = Spread.of(900);
+        draft.hoursLeft = 2500;
+        draft.fixes.add(new ResolvedCrew.ResolvedFix("plug", 0.7, Spread.of(0.5), 4, false, true, 0));
+        draft.fixes.add(new ResolvedCrew.ResolvedFix("ruined", 0.3, Spread.of(2), 9, true, false, 0));
+        draft.assembly("air").life = new Metalog(300, 500, 900, Bounds.POSITIVE);
+        draft.entry("plain", When.NOW, "air", "caster");
+        SoftAssertions softly = new SoftAssertions();
+        agree(draft.build(), 0, softly);
+        softly.assertAll();
     }
 
     private static double scale(PlainFuture plain) {

@@ -43,14 +43,12 @@ final class CaseReader {
         file.get("machines").items().forEach(m -> machines.add(reader.read(m)));
         checkIds();
         CrewOutputs.check(machines, file, problems);
-        if (file.has("records")) {
-            problems.warn(file.get("records").at(), "", "this version reads no records; they change nothing", "");
-        }
         shelf.checkTreats();
         checkCurrency(shelf.currencyOfTaken());
         Case stated = new Case(heading(), season(), money(), crews, shelf.inUse(), packages.all(), machines);
         if (!problems.hasErrors()) {
             Workload.check(stated, file, problems);
+            return new LearnedValues(stated, file.get("records"), folder, problems).filledIn();
         }
         return stated;
     }

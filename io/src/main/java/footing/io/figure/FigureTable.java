@@ -59,6 +59,11 @@ public record FigureTable(String caption, List<String> heads, List<Row> rows) {
     }
 
     private static List<Column> columns(Figure figure, Series s) {
+        if (s.shape() == Shape.BAND) {
+            return List.of(
+                    new Column("one in ten below", s, (f, p) -> end(f, p, true)),
+                    new Column("one in ten above", s, (f, p) -> end(f, p, false)));
+        }
         if (s.shape() != Shape.SPAN) {
             return List.of(new Column(s.name(), s, (f, p) -> f.values().write(p.value())));
         }

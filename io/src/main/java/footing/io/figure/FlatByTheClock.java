@@ -33,6 +33,13 @@ public record FlatByTheClock(
                 MINUTES * after);
     }
 
+    /** 'Of those minutes 44 are made up and 30 lost.'; empty if none are pushed back. */
+    public String told() {
+        return Figures.shows(pushedBack)
+                ? "Of those minutes " + Figures.money(madeUp) + " are made up and " + Figures.money(lost) + " lost."
+                : "";
+    }
+
     Figure figure(String machine) {
         List<String> rows = new ArrayList<>(List.of("the machine waits"));
         List<Series> series = new ArrayList<>();

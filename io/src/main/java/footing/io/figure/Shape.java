@@ -5,5 +5,7 @@ public enum Shape {
     LINE,
     BAR,
     /** From one value to another. */
-    SPAN
+    SPAN,
+    /** The stretch between two edges around the line of the same name, from place to place. */
+    BAND
 }

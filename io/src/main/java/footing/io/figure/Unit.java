@@ -11,6 +11,13 @@ public enum Unit {
             return Figures.money(x);
         }
     },
+    /** In the case's currency, where the figures of a table must add up: to the cent, and drawn in whole units. */
+    CENTS {
+        @Override
+        public String write(double x) {
+            return Figures.rate(x);
+        }
+    },
     /** On the hour meter. */
     METER_HOURS {
         @Override

@@ -2,6 +2,7 @@ package footing.io.form;
 
 import footing.core.chance.Spread;
 import footing.core.fleet.Key;
+import footing.core.fleet.Measure;
 import footing.core.fleet.Numbers;
 import footing.core.fleet.Origin;
 import footing.core.fleet.Place;
@@ -63,6 +64,11 @@ public record Found(@Nullable Node node, At at) {
         return named;
     }
 
+    /** What stands here, for a message; empty if nothing does. */
+    public String shown() {
+        return node == null ? "" : node.shown();
+    }
+
     public @Nullable String text() {
         return read((n, p) -> TextForm.text("").read(n, at, p));
     }
@@ -91,6 +97,11 @@ public record Found(@Nullable Node node, At at) {
         return read((n, p) -> new NumberForm(key).read(n, at, p));
     }
 
+    /** A measured value in SI units. */
+    public @Nullable Double body(Measure measure) {
+        return read((n, p) -> new BodyForm(measure).read(n, at, p));
+    }
+
     /** The numbers of a place that could be read. */
     public Numbers numbers(Place place, Origin origin) {
         Map<Key, Numbers.Stated> stated = new TreeMap<>();
@@ -101,7 +112,12 @@ public record Found(@Nullable Node node, At at) {
             }
             Spread value = key == Key.UPCHARGE ? null : there.number(key);
             if (value != null) {
-                stated.put(key, new Numbers.Stated(value, origin));
+                boolean learned = LearnedForm.isLearned(there.node);
+                stated.put(key, new Numbers.Stated(value, learned ? Origin.LEARNED : origin));
+                if (learned && key == Key.LIFE) {
+                    // How unsure the life is comes from the records too; a stated one below takes its place.
+                    stated.put(Key.LIFE_UNSURE, new Numbers.Stated(Spread.of(0), Origin.LEARNED));
+                }
             }
         }
         return new Numbers(stated);

@@ -4,6 +4,7 @@ import footing.core.chance.Spread;
 import footing.core.fleet.Chance;
 import footing.core.fleet.Key;
 import footing.core.fleet.Range;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,13 +25,8 @@ public record NumberForm(Key key) implements Form {
             return amount == null ? null : Spread.of(amount.value());
         }
         if (node instanceof Node.Mapping mapping) {
-            if (mapping.entries().stream().anyMatch(e -> e.key().text().equals("learned"))) {
-                problems.error(
-                        at,
-                        mapping,
-                        "a learned value needs a file of records, which this version cannot read",
-                        "try: " + (key.chance() == Chance.NONE ? example(key) : threePointExample(key)));
-                return null;
+            if (LearnedForm.isLearned(mapping)) {
+                return LearnedForm.read(key, mapping, at, problems);
             }
             return new ThreePoint(key, at, problems).read(mapping);
         }
@@ -78,8 +74,19 @@ public record NumberForm(Key key) implements Form {
         three.put("required", ThreePoint.NAMES);
         three.put("additionalProperties", false);
         Map<String, Object> either = new LinkedHashMap<>();
-        either.put("anyOf", List.of(one, three));
+        List<Map<String, Object>> ways = new ArrayList<>(List.of(one, three));
+        LearnedForm.word(key).ifPresent(word -> ways.add(learned(word)));
+        either.put("anyOf", ways);
         return described(either);
+    }
+
+    private static Map<String, Object> learned(String word) {
+        Map<String, Object> learned = new LinkedHashMap<>();
+        learned.put("type", "object");
+        learned.put("properties", Map.of("learned", Map.of("const", word)));
+        learned.put("required", List.of("learned"));
+        learned.put("additionalProperties", false);
+        return learned;
     }
 
     private Map<String, Object> described(Map<String, Object> schema) {

@@ -1,5 +1,6 @@
 package footing.io.words;
 
+import footing.core.answer.Verdict;
 import footing.core.compare.Changed;
 import footing.core.compare.Difference;
 import footing.core.compare.MachineDifference;
@@ -70,6 +71,12 @@ public final class ChangeWords {
     /** A change with its sign; 0 for what doesn't show in whole units. */
     public static String signed(double change) {
         return !Figures.shows(change) ? "0" : (change > 0 ? "+" : "-") + Figures.size(change);
+    }
+
+    /** A change with its sign, to the cent. */
+    public static String toTheCent(double change) {
+        String size = Figures.rate(Math.abs(change));
+        return size.equals("0.00") ? size : (change > 0 ? "+" : "−") + size;
     }
 
     /** An input that differs: what it is called, and its value before and after. */
@@ -163,6 +170,28 @@ public final class ChangeWords {
         return sameChoice(m)
                 ? now + ", as before"
                 : now + "; before: " + choice(was, d.before().machine(m.id()).isNew());
+    }
+
+    /** How clear that is: 'too close to call, as before', 'the change clearly pays; before: too close to call'. */
+    public static String verdict(MachineDifference m) {
+        MachineDifference.Standing was = m.before();
+        MachineDifference.Standing is = m.after();
+        if (is == null) {
+            return was == null ? "" : "before: " + clear(was.verdict());
+        }
+        if (was == null) {
+            return clear(is.verdict());
+        }
+        return clear(is.verdict())
+                + (was.verdict() == is.verdict() ? ", as before" : "; before: " + clear(was.verdict()));
+    }
+
+    private static String clear(Verdict verdict) {
+        return switch (verdict) {
+            case PAYS -> "the change clearly pays";
+            case KEEP -> "clearly best left as it is";
+            case CLOSE -> "too close to call";
+        };
     }
 
     private static String choice(MachineDifference.Standing s, boolean isNew) {

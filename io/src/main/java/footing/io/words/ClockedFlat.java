@@ -38,6 +38,25 @@ public final class ClockedFlat {
                 + (money.isEmpty() ? "" : "; " + String.join(", ", money)) + ".";
     }
 
+    /** Why an hour of the machine isn't an hour of the crew; empty where it is. */
+    public static Optional<String> output(Advice advice) {
+        double share = advice.machine().machine().crewOutput();
+        return share < 1
+                ? Optional.of(advice.id() + " does " + Figures.percent(share)
+                        + " of the crew's mowing: only that stops with it.")
+                : Optional.empty();
+    }
+
+    /** 'The average flat costs 128: 50 for parts, 51 paid to make up time, 28 of work lost.' */
+    public static String average(MachineAnswer machine) {
+        MachineAnswer.CostPerFlat cost = machine.costPerFlat();
+        return cost == null
+                ? "On what it has now it never goes flat."
+                : "The average flat costs " + Figures.money(cost.total()) + ": " + Figures.money(cost.cash())
+                        + " for parts, " + Figures.money(cost.paid()) + " paid to make up time, "
+                        + Figures.money(cost.lost()) + " of work lost.";
+    }
+
     /** What it costs in all. */
     public static double total(FixOutcome fix) {
         return fix.cash() + fix.paid() + fix.lost();

@@ -28,9 +28,14 @@ public record FindOut(Input input, double value) {
         }
         return worth.entrySet().stream()
                 .map(e -> new FindOut(e.getKey(), e.getValue()))
-                .filter(f -> Figures.shows(f.value()))
+                .filter(FindOut::shows)
                 .sorted(Comparator.comparingDouble(FindOut::value).reversed())
                 .toList();
+    }
+
+    /** True if its worth is not zero once rounded to whole units. */
+    public boolean shows() {
+        return Figures.shows(value);
     }
 
     /** True if the answer says what knowing more is worth at all. */

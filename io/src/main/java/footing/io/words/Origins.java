@@ -57,7 +57,7 @@ public final class Origins {
     }
 
     /** A default about what does not take place is no number anything rests on. */
-    private static boolean matters(Case stated, InForce number) {
+    public static boolean matters(Case stated, InForce number) {
         Input input = number.input();
         return number.origin() != Origin.DEFAULT
                 || switch (input.key()) {

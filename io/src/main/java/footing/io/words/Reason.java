@@ -32,6 +32,12 @@ public final class Reason {
                 : new Reason(answer, advice).told(about).replace("  ", " ").strip();
     }
 
+    /** 'Pays from 4 flats a season; you said 6.'; empty where there is no such number of flats. */
+    public static String turns(Answer answer, Advice advice) {
+        EntryAnswer about = advice.about();
+        return about == null ? "" : new Reason(answer, advice).flats(about);
+    }
+
     private String told(EntryAnswer about) {
         return switch (advice.verb()) {
             case KEEP, ORDER_AS_IT_COMES -> nextBest(about) + " " + flats(about);

@@ -74,24 +74,62 @@ class MachineFiguresTest {
 
     @Test
     void overHours_everyEntry_startsAtItsPurchaseAndEndsAtItsMeanCost() {
-        Figure figure = figures.overHours();
-        assertThat(figure.series()).hasSameSizeAs(machine().entries());
-        assertThat(series(figure, 0).points().get(0).value())
+        List<Series> lines = shaped(figures.overHours(), Shape.LINE);
+        assertThat(lines).hasSameSizeAs(machine().entries());
+        assertThat(lines.get(0).points().get(0).value())
                 .isEqualTo(machine().carried().parts().purchase());
-        assertThat(last(series(figure, 0))).isCloseTo(machine().carried().cost().mean(), within(MONEY));
-        assertThat(series(figure, 1).points().get(0).value())
+        assertThat(last(lines.get(0))).isCloseTo(machine().carried().cost().mean(), within(MONEY));
+        assertThat(lines.get(1).points().get(0).value())
                 .isEqualTo(about().parts().purchase());
-        assertThat(last(series(figure, 1))).isCloseTo(about().cost().mean(), within(MONEY));
+        assertThat(last(lines.get(1))).isCloseTo(about().cost().mean(), within(MONEY));
+    }
+
+    private static List<Series> shaped(Figure figure, Shape shape) {
+        return figure.series().stream().filter(s -> s.shape() == shape).toList();
+    }
+
+    @Test
+    void overHours_bands_surroundWhatItHasAndTheChangeAndEndAtTheirPercentiles() {
+        List<Series> lines = shaped(figures.overHours(), Shape.LINE);
+        List<Series> bands = shaped(figures.overHours(), Shape.BAND);
+        assertThat(bands).hasSize(2);
+        for (int b = 0; b < bands.size(); b++) {
+            EntryAnswer entry = b == 0 ? machine().carried() : about();
+            List<Point> points = bands.get(b).points();
+            assertThat(bands.get(b).name()).isEqualTo(lines.get(b).name());
+            assertThat(points).hasSameSizeAs(lines.get(b).points());
+            for (int i = 0; i < points.size(); i++) {
+                Point.Span edges = Objects.requireNonNull(points.get(i).span());
+                assertThat(edges.from()).isLessThanOrEqualTo(edges.to());
+                assertThat(points.get(i).at())
+                        .isEqualTo(lines.get(b).points().get(i).at());
+                assertThat(points.get(i).value())
+                        .isCloseTo(lines.get(b).points().get(i).value(), within(MONEY));
+            }
+            Point.Span last =
+                    Objects.requireNonNull(points.get(points.size() - 1).span());
+            assertThat(last.from()).isCloseTo(entry.cost().p10(), within(MONEY));
+            assertThat(last.to()).isCloseTo(entry.cost().p90(), within(MONEY));
+        }
+    }
+
+    @Test
+    void overHours_quickAnswer_hasNoBandsAndSaysWhereToLook() {
+        Options quick = new Options(OptionalInt.of(50), 1, 0.8, true, Optional.of("E1"));
+        Answer rough = Assessment.answer(answer.of(), quick, Workers.one(), Watch.NOBODY);
+        Figure figure = new MachineFigures(rough, Advice.all(rough).get(0)).overHours();
+
+        assertThat(shaped(figure, Shape.BAND)).isEmpty();
+        assertThat(figure.caption()).contains("Lines are averages alone");
+        assertThat(figures.overHours().caption()).contains("eight in ten").contains("first 600");
     }
 
     @Test
     void overHours_carriedEntry_aloneIsDashed() {
-        Figure figure = figures.overHours();
-        assertThat(series(figure, 0).stroke()).isEqualTo(Stroke.DASHED);
-        assertThat(series(figure, 0).tone()).isEqualTo(Tone.CARRIED);
-        assertThat(figure.series().subList(1, figure.series().size()))
-                .extracting(Series::stroke)
-                .doesNotContain(Stroke.DASHED);
+        List<Series> lines = shaped(figures.overHours(), Shape.LINE);
+        assertThat(lines.get(0).stroke()).isEqualTo(Stroke.DASHED);
+        assertThat(lines.get(0).tone()).isEqualTo(Tone.CARRIED);
+        assertThat(lines.subList(1, lines.size())).extracting(Series::stroke).doesNotContain(Stroke.DASHED);
     }
 
     @Test

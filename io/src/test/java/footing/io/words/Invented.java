@@ -143,7 +143,7 @@ public final class Invented {
         MachineAnswer.CostPerFlat flat = new MachineAnswer.CostPerFlat(
                 31, 84, 46, List.of(new FixOutcome("to the yard", 12, 31, 84, 46, 115 / 60.0, 46 / 60.0)));
         Verdict verdict = verdicts.getOrDefault(m.id(), Verdict.KEEP);
-        return new MachineAnswer(m, entries, best, verdict, List.of(), flat, null, null, null);
+        return new MachineAnswer(m, entries, best, verdict, List.of(), flat, null, null, null, null);
     }
 
     private EntryAnswer entry(ResolvedMachine m, ResolvedMachine.Entry e, boolean carried) {

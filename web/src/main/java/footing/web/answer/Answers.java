@@ -164,6 +164,9 @@ public final class Answers implements AutoCloseable {
             try {
                 work.run();
             } catch (RuntimeException | Error e) {
+                if (steps.isShutdown()) {
+                    return;
+                }
                 // Nobody is to wait for what won't come.
                 r.stop();
                 throw e;

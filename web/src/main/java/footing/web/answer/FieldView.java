@@ -106,6 +106,11 @@ record FieldView(
                 id, path, label, unit, kept, hint, provenance, guess, turns, canForget, curve, List.copyOf(wrong));
     }
 
+    /** As the page has it. */
+    public String html(String caseId) {
+        return FieldHtml.of(this, caseId);
+    }
+
     public boolean isWrong() {
         return !faults.isEmpty();
     }

@@ -7,6 +7,8 @@ import footing.io.figure.FleetFigure;
 import footing.io.figure.Scale;
 import footing.io.words.Advice;
 import footing.io.words.Figures;
+import footing.io.words.Lists;
+import footing.io.words.Naming;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,8 +37,14 @@ record FleetView(List<Bar.Tick> ticks, String zero, List<Crew> crews, FigureView
         return new FleetView(ticks, zero, crews, FigureView.of(figure));
     }
 
+    /** 'Crew streets'; an id that says so itself keeps its case. */
+    static String crewName(String id) {
+        String name = Naming.crew(id);
+        return name.equals(id) ? id : Lists.capital(name);
+    }
+
     private static String title(ResolvedCrew crew) {
-        return "Crew " + crew.id() + ", "
+        return crewName(crew.id()) + ", "
                 + (crew.people() == 1 ? "one person" : Figures.count(crew.people()) + " people");
     }
 }

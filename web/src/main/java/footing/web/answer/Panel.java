@@ -89,17 +89,22 @@ final class Panel {
         String owner = input.owner();
         return switch (input.key().place()) {
             case MONEY, LOAN, TAX -> "";
-            case CREW -> "Crew " + owner;
-            case FULL_WEEK -> "Crew " + owner + ", full weeks " + days(input);
+            case CREW -> FleetView.crewName(owner);
+            case FULL_WEEK -> FleetView.crewName(owner) + ", full weeks " + days(input);
             case FIX ->
-                "Crew " + owner + ": "
+                FleetView.crewName(owner) + ": "
                         + stated.crew(owner)
                                 .fixes()
                                 .get(Integer.parseInt(input.part()))
                                 .name();
             case ASSEMBLY -> wheels(stated.assembly(owner));
-            case MACHINE -> owner + ", " + stated.machine(owner).kind();
+            case MACHINE -> machine(owner);
         };
+    }
+
+    private String machine(String id) {
+        String kind = stated.machine(id).kind();
+        return kind.isEmpty() ? id : id + ", " + kind;
     }
 
     private String days(Input input) {

@@ -1,6 +1,7 @@
 package footing.web.answer;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * Inputs that belong to one crew, machine, set of wheels or kind of fix.
@@ -19,6 +20,14 @@ record SectionView(String title, List<FieldView> first, List<FieldView> rest) {
         long yours = first.size() + rest.size() - guesses;
         String guessed = guesses + (guesses == 1 ? " guess" : " guesses");
         return yours == 0 ? guessed : guesses == 0 ? yours + " yours" : yours + " yours, " + guessed;
+    }
+
+    public String firstHtml(String caseId) {
+        return first.stream().map(f -> f.html(caseId)).collect(Collectors.joining());
+    }
+
+    public String restHtml(String caseId) {
+        return rest.stream().map(f -> f.html(caseId)).collect(Collectors.joining());
     }
 
     public boolean hasTurning() {

@@ -5,6 +5,7 @@ import footing.core.fleet.Key;
 import footing.io.edit.CaseEdit;
 import footing.io.edit.Edited;
 import footing.io.form.Written;
+import footing.io.words.Naming;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,7 +29,6 @@ record Sharpening(Map<String, String> typed, String what, Function<String, Edite
             case "tax" -> Optional.of(tax(stated, typed));
             case "loan" -> Optional.of(loan(stated, typed));
             case "spare" -> spare(stated, typed);
-            case "units" -> Optional.of(units(typed));
             default -> Optional.empty();
         };
     }
@@ -68,11 +68,6 @@ record Sharpening(Map<String, String> typed, String what, Function<String, Edite
                 typed, what, text -> isStated ? CaseEdit.remove(text, path) : CaseEdit.set(text, path + ".rate", ""));
     }
 
-    private static Sharpening units(Map<String, String> typed) {
-        String units = typed.getOrDefault("units", "us").equals("si") ? "si" : "us";
-        return new Sharpening(typed, "units: " + units, text -> CaseEdit.set(text, "units", units));
-    }
-
     /** A spare on the trailer takes its share of the flats; every other fix keeps its part of the rest. */
     private static Optional<Sharpening> spare(Case stated, Map<String, String> typed) {
         String crew = typed.getOrDefault("crew", NOTHING);
@@ -95,8 +90,8 @@ record Sharpening(Map<String, String> typed, String what, Function<String, Edite
                 at + fixes.size() + "]",
                 "{name: " + SharpenView.SPARE_FIX + ", share: " + typed.getOrDefault("share", "") + ", delay: "
                         + typed.getOrDefault("delay", "") + (cost.isEmpty() ? "" : ", cost: " + cost) + "}");
-        return Optional.of(
-                new Sharpening(typed, "a spare on the trailer of crew " + crew, text -> CaseEdit.set(text, values)));
+        return Optional.of(new Sharpening(
+                typed, "a spare on the trailer of " + Naming.crew(crew), text -> CaseEdit.set(text, values)));
     }
 
     /** A share as typed; 0 where it is none, which the reader of the case then refuses in its own words. */

@@ -32,7 +32,7 @@ class CaseFaults {
         StoredCase now = overtaken.now();
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("kept", now);
-        model.put("last", HistoryLine.said(store.history(now.id()).get(0)));
+        model.put("last", Spoken.change(store.history(now.id()).get(0)));
         model.put("changed", Spoken.time(now.at()));
         return new ModelAndView("cases/overtaken", model, HttpStatus.CONFLICT);
     }

@@ -1,13 +1,12 @@
 package footing.web.cases;
 
 import footing.web.store.CaseStore;
+import footing.web.store.FileName;
 import footing.web.store.Overtaken;
 import footing.web.store.StoredCase;
 import java.nio.charset.StandardCharsets;
-import java.text.Normalizer;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
@@ -25,8 +24,6 @@ import org.springframework.web.servlet.ModelAndView;
 @Controller
 @RequestMapping("/cases/{id}")
 class FileController {
-    private static final int LONGEST_NAME = 60;
-
     private final CaseStore store;
 
     FileController(CaseStore store) {
@@ -38,22 +35,12 @@ class FileController {
         StoredCase kept = store.get(id);
         String ending = kept.text().stripLeading().startsWith("{") ? ".json" : ".yaml";
         ContentDisposition as = ContentDisposition.attachment()
-                .filename(fileName(kept.name()) + ending)
+                .filename(FileName.of(kept.name()) + ending)
                 .build();
         return ResponseEntity.ok()
                 .header(HttpHeaders.CONTENT_DISPOSITION, as.toString())
                 .header(HttpHeaders.CONTENT_TYPE, ending.equals(".json") ? "application/json" : "application/yaml")
                 .body(kept.text().getBytes(StandardCharsets.UTF_8));
-    }
-
-    /** Letters, digits and hyphens of a name, for any file system. */
-    static String fileName(String name) {
-        String plain = Normalizer.normalize(name, Normalizer.Form.NFD)
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("\\p{M}+", "")
-                .replaceAll("[^a-z0-9]+", "-")
-                .replaceAll("^-+|-+$", "");
-        return plain.isEmpty() ? "case" : plain.substring(0, Math.min(plain.length(), LONGEST_NAME));
     }
 
     @GetMapping("/file")

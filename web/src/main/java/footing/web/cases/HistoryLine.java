@@ -9,16 +9,7 @@ record HistoryLine(long version, String said, String when, Instant at, boolean i
     /** @param before the state it was made from; null for the first */
     static HistoryLine of(Change change, @org.jspecify.annotations.Nullable Change before, boolean inForce) {
         List<LineChanges.Line> lines = before == null ? List.of() : LineChanges.between(before.text(), change.text());
-        return new HistoryLine(change.version(), said(change), Spoken.time(change.at()), change.at(), inForce, lines);
-    }
-
-    static String said(Change change) {
-        return switch (change.kind()) {
-            case CREATED, CHANGED, RENAMED -> change.what();
-            case UNDONE -> "Undone: " + change.what();
-            case REDONE -> "Done again: " + change.what();
-            case ARCHIVED -> "Archived";
-            case RESTORED -> "Restored from the archive";
-        };
+        return new HistoryLine(
+                change.version(), Spoken.change(change), Spoken.time(change.at()), change.at(), inForce, lines);
     }
 }

@@ -1,5 +1,6 @@
 package footing.web.cases;
 
+import footing.web.store.Change;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -8,7 +9,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
 /** Times and numbers as they are said. */
-final class Spoken {
+public final class Spoken {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("h:mm a", Locale.US);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("MMM d", Locale.US);
     private static final DateTimeFormatter DAY_AND_YEAR = DateTimeFormatter.ofPattern("MMM d, uuuu", Locale.US);
@@ -32,8 +33,19 @@ final class Spoken {
                 : DAY_AND_YEAR.format(then);
     }
 
-    static String time(Instant at) {
+    public static String time(Instant at) {
         return time(at, Instant.now(), ZoneId.systemDefault());
+    }
+
+    /** What a change of a case was. */
+    public static String change(Change change) {
+        return switch (change.kind()) {
+            case CREATED, CHANGED, RENAMED -> change.what();
+            case UNDONE -> "Undone: " + change.what();
+            case REDONE -> "Done again: " + change.what();
+            case ARCHIVED -> "Archived";
+            case RESTORED -> "Restored from the archive";
+        };
     }
 
     /** '1 machine', '9 machines'. */

@@ -67,11 +67,6 @@ class SharpeningTest {
     }
 
     @Test
-    void units_si_isSaid() {
-        assertThat(stated(sent("units", Map.of("units", "si"))).heading().si()).isTrue();
-    }
-
-    @Test
     void of_unknownForm_isEmpty() {
         assertThat(Sharpening.of("other", fleet, Map.of())).isEmpty();
     }

@@ -167,6 +167,29 @@ class AnswerTest extends InBrowser {
     }
 
     @Test
+    void machine_whereItGoes_everyPartOpensItsTree() {
+        Page page = fleet();
+        page.locator(".mrow .who a").first().click();
+        page.waitForURL("**/machines/*");
+        page.locator("#where summary").click();
+        Locator row = page.locator("#where tbody tr").first();
+        assertThat(row.locator(".why")).hasCount(8);
+        row.locator(".why").nth(1).click();
+        assertThat(page.locator("#why .tree .label").first()).hasText("Renewals");
+    }
+
+    @Test
+    void fleet_everyWidth_drawsAllBarsOnOneScale() {
+        for (int width : new int[] {375, 1280, 1920}) {
+            look(width, false);
+            Page page = fleet();
+            Object zeros = page.evaluate("() => new Set([...document.querySelectorAll('.mrow .zero')]"
+                    + ".map(z => Math.round(z.getBoundingClientRect().x))).size");
+            assertThat(zeros).as("places of zero at %d", width).isEqualTo(1);
+        }
+    }
+
+    @Test
     void keyboard_only_changesANumberAndAsksWhy() {
         Page page = oneMachine();
         Locator sentence = page.locator("#sentence");

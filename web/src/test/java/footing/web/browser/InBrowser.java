@@ -6,6 +6,7 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import footing.web.serve.NotServed;
 import footing.web.serve.Server;
@@ -26,6 +27,9 @@ import org.junit.jupiter.api.io.TempDir;
  * each test. A message of the console, a violation of the content policy or a request to another host fails the test.
  */
 public abstract class InBrowser {
+    /** Milliseconds; a busy machine is not a fault. */
+    private static final double PATIENCE = 20_000;
+
     @TempDir
     private static @Nullable Path folder;
 
@@ -37,6 +41,7 @@ public abstract class InBrowser {
 
     @BeforeAll
     static void startServer() throws NotServed {
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE);
         Path data = Objects.requireNonNull(folder);
         server = Server.start(new ServerOptions(0, ServerOptions.THIS_MACHINE, data));
     }

@@ -77,11 +77,4 @@ class LineChangesTest {
                 .isEqualTo("Jan 28, 2026");
         assertThat(Spoken.time(now.plusSeconds(90), now, ZoneOffset.UTC)).isEqualTo("today at 2:06 PM");
     }
-
-    @Test
-    void fileName_ofAnyName_fitsAnyFileSystem() {
-        assertThat(FileController.fileName("Größe: ½ / <x>\"..\\")).matches("[a-z0-9-]+");
-        assertThat(FileController.fileName("…")).isEqualTo("case");
-        assertThat(FileController.fileName("a".repeat(500))).hasSize(60);
-    }
 }

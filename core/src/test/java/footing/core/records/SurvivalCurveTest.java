@@ -1,0 +1,64 @@
+package footing.core.records;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import footing.core.money.ReferenceValue;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class SurvivalCurveTest {
+    static Stream<ReferenceValue> references() {
+        return ReferenceValue.read(SurvivalCurveTest.class, "survival.tsv");
+    }
+
+    @ParameterizedTest
+    @MethodSource("references")
+    void of_referenceData_givesTheReferenceCurve(ReferenceValue reference) {
+        SurvivalCurve curve = SurvivalCurve.of(DataSet.lives(reference.inputs().get(0)));
+        if (reference.function().equals("median")) {
+            reference.check(curve.median().orElseThrow());
+            return;
+        }
+        SurvivalCurve.Step step = curve.steps().get(reference.whole(1));
+        reference.check(
+                switch (reference.function()) {
+                    case "age" -> step.age();
+                    case "atRisk" -> step.atRisk();
+                    case "wornOut" -> step.wornOut();
+                    case "survival" -> step.survival();
+                    case "error" -> step.error();
+                    case "hazard" -> step.hazard();
+                    case "low95" -> step.limits(0.95).low();
+                    case "high95" -> step.limits(0.95).high();
+                    default -> throw new AssertionError(reference.function());
+                });
+    }
+
+    @Test
+    void of_entriesForgotten_claimsMoreSurvivors() {
+        double truth =
+                SurvivalCurve.of(DataSet.lives("truncated")).steps().get(1).survival();
+        double wrong = SurvivalCurve.of(DataSet.lives("truncated-forgotten"))
+                .steps()
+                .get(1)
+                .survival();
+        assertThat(wrong - truth).isGreaterThan(0.03);
+    }
+
+    @Test
+    void of_noneWornOut_hasNoStepAndNoMedian() {
+        SurvivalCurve curve = SurvivalCurve.of(List.of(new Life(0, 300, false)));
+        assertThat(curve.steps()).isEmpty();
+        assertThat(curve.median()).isEmpty();
+    }
+
+    @Test
+    void limits_allGone_sayNothing() {
+        SurvivalCurve curve = SurvivalCurve.of(List.of(new Life(0, 300, true)));
+        assertThat(curve.steps().get(0).survival()).isZero();
+        assertThat(curve.steps().get(0).limits(0.8)).isEqualTo(new Limits(0, 1));
+    }
+}

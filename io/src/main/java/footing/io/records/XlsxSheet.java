@@ -1,0 +1,138 @@
+package footing.io.records;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
+import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.ss.usermodel.DataFormatter;
+import org.apache.poi.ss.usermodel.DateUtil;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.util.XMLHelper;
+import org.apache.poi.xssf.eventusermodel.ReadOnlySharedStringsTable;
+import org.apache.poi.xssf.eventusermodel.XSSFReader;
+import org.apache.poi.xssf.eventusermodel.XSSFSheetXMLHandler;
+import org.apache.poi.xssf.usermodel.XSSFComment;
+import org.jspecify.annotations.Nullable;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.XMLReader;
+
+/**
+ * The first sheet of an XLSX workbook, streamed: a hundred thousand rows never stand in memory as a workbook. A cell
+ * with a date format is a date, whatever the format shows.
+ */
+final class XlsxSheet {
+    private static final Pattern FROM_1904 = Pattern.compile("date1904\\s*=\\s*[\"'](1|true|on)[\"']");
+
+    private XlsxSheet() {}
+
+    static Table read(byte[] bytes) throws Table.Unreadable {
+        try (OPCPackage file = OPCPackage.open(new ByteArrayInputStream(bytes))) {
+            return read(file);
+        } catch (IOException
+                | OpenXML4JException
+                | SAXException
+                | ParserConfigurationException
+                // A broken workbook makes POI throw whatever its parts ran into.
+                | RuntimeException e) {
+            throw new Table.Unreadable("not a workbook that can be read", "save it anew as .xlsx, or as .csv");
+        }
+    }
+
+    private static Table read(OPCPackage file)
+            throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
+        XSSFReader reader = new XSSFReader(file);
+        Rows rows = new Rows();
+        List<String> notes = new ArrayList<>();
+        XSSFReader.SheetIterator sheets = (XSSFReader.SheetIterator) reader.getSheetsData();
+        while (sheets.hasNext()) {
+            try (InputStream sheet = sheets.next()) {
+                if (rows.isRead) {
+                    notes.add("sheet '" + sheets.getSheetName() + "' is not read, only the first one is");
+                    continue;
+                }
+                XMLReader xml = XMLHelper.newXMLReader();
+                xml.setContentHandler(new XSSFSheetXMLHandler(
+                        reader.getStylesTable(),
+                        null,
+                        new ReadOnlySharedStringsTable(file),
+                        rows,
+                        new IsoFormatter(from1904(reader)),
+                        false));
+                xml.parse(new InputSource(sheet));
+                rows.isRead = true;
+            }
+        }
+        return new Table(rows.rows, notes);
+    }
+
+    private static boolean from1904(XSSFReader reader) throws IOException, OpenXML4JException {
+        try (InputStream book = reader.getWorkbookData()) {
+            return FROM_1904
+                    .matcher(new String(book.readNBytes(100_000), StandardCharsets.UTF_8))
+                    .find();
+        }
+    }
+
+    /** Dates in ISO, other numbers as they are, not as they are shown. */
+    private static final class IsoFormatter extends DataFormatter {
+        private final boolean from1904;
+
+        IsoFormatter(boolean from1904) {
+            super(Locale.ROOT);
+            this.from1904 = from1904;
+        }
+
+        @Override
+        public String formatRawCellContents(double value, int index, String format) {
+            if (DateUtil.isADateFormat(index, format) && DateUtil.isValidExcelDate(value)) {
+                var at = DateUtil.getLocalDateTime(value, from1904);
+                return at.toLocalTime().equals(LocalTime.MIDNIGHT)
+                        ? at.toLocalDate().toString()
+                        : at.toString();
+            }
+            return new BigDecimal(value)
+                    .round(new MathContext(15))
+                    .stripTrailingZeros()
+                    .toPlainString();
+        }
+    }
+
+    private static final class Rows implements XSSFSheetXMLHandler.SheetContentsHandler {
+        final List<Table.Row> rows = new ArrayList<>();
+        boolean isRead;
+        private List<String> cells = new ArrayList<>();
+
+        @Override
+        public void startRow(int row) {
+            cells = new ArrayList<>();
+        }
+
+        @Override
+        public void endRow(int row) {
+            Table.Row read = new Table.Row(row + 1, cells);
+            if (!read.isEmpty()) {
+                rows.add(read);
+            }
+        }
+
+        @Override
+        public void cell(@Nullable String reference, @Nullable String text, @Nullable XSSFComment comment) {
+            int column = reference == null ? cells.size() : new CellReference(reference).getCol();
+            while (cells.size() < column) {
+                cells.add("");
+            }
+            cells.add(text == null ? "" : text);
+        }
+    }
+}

@@ -1,0 +1,171 @@
+package footing.io.workbook;
+
+import footing.core.fleet.ResolvedMachine;
+import footing.core.fleet.Terms;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * How a start cost is paid and deducted, for each unit of it: the loan's payments on their days, the deductions on the
+ * last day of each tax year, and what both come to for each machine, whose trade ends them.
+ */
+final class PayingTab {
+    private static final int LOAN = 10;
+    private static final int TAX = 19;
+    private static final int HEADS = 3;
+
+    private final Tab tab;
+    private final Map<String, Integer> rows = new HashMap<>();
+    private String dueDays = "";
+    private String payments = "";
+    private String balances = "";
+    private String deductDays = "";
+    private String deductShares = "";
+    private String deductFactors = "";
+
+    PayingTab(Tab tab) {
+        this.tab = tab;
+    }
+
+    void write(Terms terms, List<ResolvedMachine> machines, List<Double> tradeDays) {
+        tab.text(0, 0, "How a start cost is paid and deducted", Look.TITLE);
+        tab.text(
+                1,
+                0,
+                "Factors for each unit of start cost, as present values. Payments and deductions are nominal, each on its own"
+                        + " day: factor = (1 + discount rate) ^ -(days / 365).",
+                Look.NOTE);
+        tab.heads(
+                HEADS,
+                0,
+                1,
+                List.of(
+                        "machine",
+                        "days to the trade",
+                        "loan applies",
+                        "payments made",
+                        "owed at the trade",
+                        "present value of paying 1",
+                        "present value of deducting 1",
+                        "not deducted at the trade",
+                        "1 paid at the trade"));
+        terms.loan().ifPresent(l -> loan(l.months()));
+        terms.tax().ifPresent(t -> tax(t.schedule()));
+        for (int i = 0; i < machines.size(); i++) {
+            machine(HEADS + 1 + i, machines.get(i), tradeDays.get(i));
+        }
+        tab.widths(0, 18, 11, 9, 10, 12, 13, 13, 13, 12, 3, 6, 12, 8, 12, 12, 12, 12, 14, 3, 8, 12, 8, 10, 12);
+        tab.freeze(HEADS + 1, 1);
+    }
+
+    private void loan(int months) {
+        tab.text(HEADS - 1, LOAN, "The loan, for each unit borrowed or paid down", Look.STRONG);
+        tab.heads(
+                HEADS,
+                LOAN,
+                List.of("payment", "due", "days", "paid", "interest in it", "owed after", "factor", "present value"));
+        int first = HEADS + 1;
+        for (int k = 1; k <= months; k++) {
+            int row = HEADS + k;
+            String n = tab.number(row, LOAN, k, Look.WHOLE).local();
+            String due = tab.formula(row, LOAN + 1, "EDATE(AsOf," + n + ")", Look.DATE)
+                    .local();
+            String days = tab.formula(row, LOAN + 2, due + "-AsOf", Look.WHOLE).local();
+            String paid = tab.formula(
+                            row,
+                            LOAN + 3,
+                            "IF(" + n + "<=LoanMonths,-PMT(LoanRate/12,LoanMonths,1-LoanDown),0)",
+                            Look.FACTOR)
+                    .local();
+            String before = k == 1 ? "(1-LoanDown)" : tab.at(row - 1, LOAN + 5).local();
+            String interest = tab.formula(row, LOAN + 4, before + "*LoanRate/12", Look.FACTOR)
+                    .local();
+            tab.formula(row, LOAN + 5, before + "-(" + paid + "-" + interest + ")", Look.FACTOR);
+            String factor = tab.formula(row, LOAN + 6, "(1+DiscountRate)^-(" + days + "/365)", Look.FACTOR)
+                    .local();
+            tab.formula(row, LOAN + 7, "(" + paid + "-TaxRate*" + interest + ")*" + factor, Look.FACTOR);
+        }
+        dueDays = range(first, months, LOAN + 2);
+        balances = range(first, months, LOAN + 5);
+        payments = range(first, months, LOAN + 7);
+    }
+
+    private void tax(List<Double> schedule) {
+        tab.text(HEADS - 1, TAX, "Deductions of the start cost", Look.STRONG);
+        tab.heads(HEADS, TAX, List.of("tax year", "last day", "days", "share", "present value"));
+        int first = HEADS + 1;
+        for (int k = 1; k <= schedule.size(); k++) {
+            int row = HEADS + k;
+            String n = tab.number(row, TAX, k, Look.WHOLE).local();
+            String day = tab.formula(row, TAX + 1, "DATE(YEAR(AsOf)+" + n + "-1,12,31)", Look.DATE)
+                    .local();
+            String days = tab.formula(row, TAX + 2, day + "-AsOf", Look.WHOLE).local();
+            String share =
+                    tab.number(row, TAX + 3, schedule.get(k - 1), Look.SHARE).local();
+            tab.formula(row, TAX + 4, share + "*(1+DiscountRate)^-(" + days + "/365)", Look.FACTOR);
+        }
+        deductDays = range(first, schedule.size(), TAX + 2);
+        deductShares = range(first, schedule.size(), TAX + 3);
+        deductFactors = range(first, schedule.size(), TAX + 4);
+    }
+
+    private String range(int first, int size, int column) {
+        return tab.at(first, column).to(tab.at(first + size - 1, column)).local();
+    }
+
+    private void machine(int row, ResolvedMachine m, double days) {
+        rows.put(m.id(), row);
+        tab.text(row, 0, m.id());
+        String trade = tab.number(row, 1, days, Look.DAY).local();
+        boolean applies = m.terms().loanApplies() && !dueDays.isEmpty();
+        tab.text(row, 2, applies ? "yes" : "no");
+        String until = ",\"<=\"&" + trade;
+        if (applies) {
+            String made = tab.formula(row, 3, "MIN(LoanMonths,COUNTIF(" + dueDays + until + "))", Look.WHOLE)
+                    .local();
+            String owed = tab.formula(
+                            row,
+                            4,
+                            "IF(" + made + "=0,1-LoanDown,INDEX(" + balances + ",MAX(1," + made + ")))",
+                            Look.FACTOR)
+                    .local();
+            String paid = "SUMIF(" + dueDays + until + "," + payments + ")";
+            tab.formula(
+                    row,
+                    5,
+                    "LoanDown+" + paid + "+" + owed + "*" + tab.at(row, 8).local(),
+                    Look.FACTOR);
+        } else {
+            tab.number(row, 5, 1, Look.FACTOR);
+        }
+        boolean taxed = !deductDays.isEmpty();
+        tab.formula(
+                row, 6, taxed ? "TaxRate*SUMIF(" + deductDays + until + "," + deductFactors + ")" : "0", Look.FACTOR);
+        tab.formula(row, 7, taxed ? "1-SUMIF(" + deductDays + until + "," + deductShares + ")" : "0", Look.SHARE);
+        tab.formula(row, 8, "(1+DiscountRate)^-(" + trade + "/365)", Look.FACTOR);
+    }
+
+    private String ref(ResolvedMachine m, int column) {
+        Integer row = rows.get(m.id());
+        if (row == null) {
+            throw new IllegalArgumentException("no machine " + m.id());
+        }
+        return tab.at(row, column).toString();
+    }
+
+    String tradeDays(ResolvedMachine m) {
+        return ref(m, 1);
+    }
+
+    /** The present value of paying a start cost: by the loan if it applies, less what tax gives back before the trade. */
+    String purchase(ResolvedMachine m, String goods, String shopTime) {
+        String all = "(" + goods + "+" + shopTime + ")*" + ref(m, 5);
+        return all + "-" + goods + "*" + ref(m, 6) + "-" + shopTime + "*TaxRate";
+    }
+
+    /** The present value of what tax gives back at the trade for a start cost not yet deducted. */
+    String relief(ResolvedMachine m, String goods) {
+        return "TaxRate*" + goods + "*" + ref(m, 7) + "*" + ref(m, 8);
+    }
+}

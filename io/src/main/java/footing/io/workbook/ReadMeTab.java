@@ -1,0 +1,65 @@
+package footing.io.workbook;
+
+import footing.core.answer.Answer;
+import footing.core.fleet.Case;
+import footing.io.words.Origins;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What the workbook is, sheet by sheet, and what it isn't. */
+final class ReadMeTab {
+    private final Tab tab;
+
+    ReadMeTab(Tab tab) {
+        this.tab = tab;
+    }
+
+    void write(Answer answer, List<String> notes) {
+        Case.Heading heading = answer.of().heading();
+        tab.text(0, 0, heading.title(), Look.TITLE);
+        tab.text(
+                1,
+                0,
+                "As of " + heading.asOf() + ". All money in " + heading.currency() + ". " + answer.futures()
+                        + " futures, seed " + answer.seed() + ".",
+                Look.NOTE);
+        int row = 3;
+        for (String line : lines(answer, notes)) {
+            tab.text(row++, 0, line, Look.WRAPPED);
+        }
+        tab.widths(0, 112);
+        tab.freeze(1, 0);
+    }
+
+    private static List<String> lines(Answer answer, List<String> notes) {
+        Case.Prepared prepared = answer.of().heading().prepared();
+        List<String> lines = new ArrayList<>();
+        add(lines, "Prepared by ", prepared.by());
+        add(lines, "Prepared for ", prepared.recipient());
+        add(lines, "", prepared.on());
+        add(lines, "", answer.of().heading().note());
+        lines.add("Fleet: what to do with each machine, and the sums.");
+        lines.add(
+                "Change me: alter flats, billing, prices and lives in the yellow cells; the expected saving follows at once.");
+        lines.add("Packages: what each package costs, part by part; its sums lead to the monthly sheets.");
+        lines.add("Assumptions: every number, its unit, and whose it is.");
+        lines.add("Paying: the loan (PMT), the tax deductions, and what they come to.");
+        lines.add("MACHINE months: what each package is expected to cost in each month, and its present value.");
+        lines.add("MACHINE engine: the reckoning behind 'Change me', step by step.");
+        lines.add(
+                "A future is one simulated life of a machine. All figures are averages over them, unless they say otherwise.");
+        lines.add(Origins.told(answer));
+        lines.add(answer.reached());
+        lines.addAll(notes);
+        lines.add("It speaks of money. Other wheels change deck height, pitch and how a machine holds on a slope: the"
+                + " operator's manual and local rules come first.");
+        return lines;
+    }
+
+    private static void add(List<String> lines, String before, @Nullable String text) {
+        if (text != null && !text.isBlank()) {
+            lines.add(before + text);
+        }
+    }
+}

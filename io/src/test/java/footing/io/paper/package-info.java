@@ -1,0 +1,5 @@
+/** Tests of paper. */
+@NullMarked
+package footing.io.paper;
+
+import org.jspecify.annotations.NullMarked;

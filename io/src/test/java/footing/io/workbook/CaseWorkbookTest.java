@@ -1,0 +1,193 @@
+package footing.io.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import footing.core.answer.EntryAnswer;
+import footing.core.answer.MachineAnswer;
+import footing.core.future.Parts;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CaseWorkbookTest {
+    private static final int FUTURES = 500;
+    private static final double CENT = 0.005;
+
+    private static void agreesToTheCent(Workbook book, Written written) {
+        Sheet packages = book.getSheet("Packages");
+        double fleet = 0;
+        for (MachineAnswer m : written.answer().machines()) {
+            List<Row> rows = Written.rows(packages, m.id());
+            assertThat(rows).hasSize(m.entries().size());
+            for (int e = 0; e < rows.size(); e++) {
+                agrees(rows.get(e), m.entries().get(e));
+            }
+            List<Row> ofFleet = Written.rows(book.getSheet("Fleet"), m.id());
+            assertThat(Written.number(ofFleet.get(0), 6))
+                    .isCloseTo(m.choice().saving().mean(), within(CENT));
+            fleet += m.choice().startCost();
+        }
+        Row all = Written.rows(book.getSheet("Fleet"), "all machines").get(0);
+        assertThat(Written.number(all, 5)).isCloseTo(fleet, within(CENT));
+        assertThat(Written.number(all, 6))
+                .isCloseTo(written.answer().fleet().saving().mean(), within(CENT));
+    }
+
+    private static void agrees(Row row, EntryAnswer entry) {
+        Parts p = entry.parts();
+        double[] expected = {
+            entry.startCost(),
+            entry.outcome().shopTime(),
+            p.purchase(),
+            p.renewals(),
+            p.repairs(),
+            p.crewTime(),
+            p.lostWork(),
+            p.upkeep(),
+            p.tradeIn(),
+            entry.cost().mean(),
+            entry.saving().mean()
+        };
+        for (int i = 0; i < expected.length; i++) {
+            assertThat(Written.number(row, 3 + i)).isCloseTo(expected[i], within(CENT));
+        }
+    }
+
+    private static void hasNoErrors(Workbook book) {
+        for (Sheet sheet : book) {
+            for (Row row : sheet) {
+                for (Cell cell : row) {
+                    boolean error = cell.getCellType() == CellType.ERROR
+                            || (cell.getCellType() == CellType.FORMULA
+                                    && cell.getCachedFormulaResultType() == CellType.ERROR);
+                    assertThat(error)
+                            .as(sheet.getSheetName() + " " + cell.getAddress() + " "
+                                    + (error ? FormulaError.forInt(cell.getErrorCellValue()) : ""))
+                            .isFalse();
+                }
+            }
+        }
+    }
+
+    @Test
+    void workbook_evaluatedByPoi_agreesWithTheAnswerToTheCent() throws IOException {
+        Written written = Written.of(Written.read(Written.example("quillbrook.yaml")), FUTURES, null);
+        try (XSSFWorkbook book = written.open()) {
+            agreesToTheCent(book, written);
+        }
+    }
+
+    @Test
+    void workbook_withLoanAndTax_agreesInLibreOfficeAndPoi(@TempDir Path folder) throws Exception {
+        String taxed = Written.example("quillbrook.yaml")
+                .replace(
+                        "loan: {rate: 6.9 %, months: 36}",
+                        "loan: {rate: 6.9 %, months: 36, down: 10 %, for: all}\n"
+                                + "  tax: {rate: 27 %, schedule: [20 %, 32 %, 19.2 %, 11.52 %, 11.52 %, 5.76 %]}");
+        Written written = Written.of(Written.read(taxed), FUTURES, null);
+        try (XSSFWorkbook poi = written.open();
+                XSSFWorkbook office = LibreOffice.recalculated(
+                        written.saved(folder, "taxed.xlsx"), Files.createDirectory(folder.resolve("done")))) {
+            agreesToTheCent(poi, written);
+            agreesToTheCent(office, written);
+            hasNoErrors(office);
+            for (MachineAnswer m : written.answer().machines()) {
+                Row row = Written.rows(office.getSheet("Change me"), m.id()).get(0);
+                double mean = Written.number(row, 4);
+                assertThat(Written.number(row, 3)).isCloseTo(mean, within(Math.max(40, 0.05 * Math.abs(mean))));
+            }
+        }
+    }
+
+    @Test
+    void workbook_textsLikeFormulas_stayTexts() throws IOException {
+        String hostile = Written.example("one-machine.yaml")
+                .replace("title: One mower, one owner", "title: '=HYPERLINK(\"x\")'\nnote: '@SUM(1)'")
+                .replace("plug on site", "'=1+1'")
+                .replace("{id: mower,", "{id: m1, kind: '+cmd|x!A1',");
+        Written written = Written.of(Written.read(hostile), 50, null);
+        try (XSSFWorkbook book = written.open()) {
+            Cell title = book.getSheet("Fleet").getRow(0).getCell(0);
+            assertThat(title.getCellType()).isEqualTo(CellType.STRING);
+            assertThat(title.getStringCellValue()).isEqualTo("=HYPERLINK(\"x\")");
+            assertThat(title.getCellStyle().getQuotePrefixed()).isTrue();
+            for (Sheet sheet : book) {
+                for (Row row : sheet) {
+                    for (Cell cell : row) {
+                        assertThat(cell.getCellType() == CellType.FORMULA
+                                        && cell.getCellFormula().matches(".*(HYPERLINK|cmd|@SUM|\\[).*"))
+                                .isFalse();
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void workbook_oddNamesAndOnePackage_isSensible(@TempDir Path folder) throws Exception {
+        String odd = Written.example("one-machine.yaml")
+                .replace(
+                        "title: One mower, one owner",
+                        "title: \u0413\u0430\u0437\u043E\u043D\u044B \u8349\u576A " + "x".repeat(50))
+                .replace("{id: mower,", "{id: m1, consider: [on-air],")
+                .replace("crewOutput: 100 %,", "crewOutput: 100 %, kind: \u8349\u576A \u0436,");
+        Written written = Written.of(Written.read(odd), 50, null);
+        try (XSSFWorkbook book = LibreOffice.recalculated(
+                written.saved(folder, "odd.xlsx"), Files.createDirectory(folder.resolve("done")))) {
+            assertThat(book.getSheet("Fleet").getRow(0).getCell(0).getStringCellValue())
+                    .startsWith("\u0413\u0430\u0437\u043E\u043D\u044B \u8349\u576A");
+            agreesToTheCent(book, written);
+            hasNoErrors(book);
+            assertThat(book.getSheet("Change me").getRow(3).getCell(0).getStringCellValue())
+                    .startsWith("No machine here has another package");
+        }
+    }
+
+    @Test
+    void workbook_largeFleet_tellsTwoPackagesOfEachAndSaysSo() throws IOException {
+        String text = Written.example("one-machine.yaml");
+        String line = text.substring(text.indexOf("  - {id: mower"));
+        StringBuilder fleet = new StringBuilder(text);
+        for (int i = 1; i <= CaseWorkbook.SMALL_FLEET; i++) {
+            fleet.append(line.replace("id: mower", "id: mower" + i).replace("crewOutput: 100 %", "crewOutput: 1 %"));
+        }
+        Written written = Written.of(Written.read(fleet.toString()), 50, null);
+        try (XSSFWorkbook book = written.open()) {
+            Sheet packages = book.getSheet("Packages");
+            assertThat(packages.getRow(2).getCell(0).getStringCellValue()).contains("--machine ID");
+            for (MachineAnswer m : written.answer().machines()) {
+                assertThat(Written.rows(packages, m.id())).hasSize(m.recommended() == 0 ? 1 : 2);
+            }
+            assertThat(Written.number(
+                            Written.rows(book.getSheet("Fleet"), "all machines").get(0), 6))
+                    .isCloseTo(written.answer().fleet().saving().mean(), within(CENT));
+        }
+    }
+
+    @Test
+    void workbook_everySheet_isFrozenNamedAndPrintsOnePageWide() throws IOException {
+        Written written = Written.of(Written.read(Written.example("one-machine.yaml")), 50, null);
+        try (XSSFWorkbook book = written.open()) {
+            for (Sheet sheet : book) {
+                assertThat(sheet.getPaneInformation().isFreezePane()).isTrue();
+                assertThat(sheet.getRepeatingRows()).isNotNull();
+                assertThat(sheet.getPrintSetup().getFitWidth()).isEqualTo((short) 1);
+                assertThat(sheet.getPrintSetup().getLandscape()).isTrue();
+            }
+            for (String name : List.of("AsOf", "DiscountRate", "Inflation", "TaxRate", "Growth", "LoanRate")) {
+                assertThat(book.getName(name)).isNotNull();
+            }
+        }
+    }
+}

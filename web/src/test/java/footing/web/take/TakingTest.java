@@ -1,0 +1,68 @@
+package footing.web.take;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import footing.io.drawing.SvgDrawer;
+import footing.web.serve.Served;
+import footing.web.serve.Visitor;
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+class TakingTest extends Served {
+    private final Visitor visitor = visitor();
+
+    /** The path of the example with one machine. */
+    private String oneMachine() {
+        Matcher link = Pattern.compile("href=\"(/cases/[a-z0-9]{12})\"[^>]*>\\s*(?:<[^>]*>\\s*)*One machine")
+                .matcher(visitor.get("/cases").body());
+        assertThat(link.find()).isTrue();
+        return link.group(1);
+    }
+
+    @Test
+    void proposal_ofACase_isAPdfToKeep() {
+        String path = oneMachine();
+        assertThat(visitor.get(path).body()).contains("href=\"" + path + "/proposal.pdf\"");
+        HttpResponse<String> pdf = visitor.get(path + "/proposal.pdf?paper=a4");
+        assertThat(pdf.statusCode()).isEqualTo(200);
+        assertThat(pdf.headers().firstValue("Content-Type")).hasValue("application/pdf");
+        assertThat(pdf.headers().firstValue("Content-Disposition"))
+                .hasValueSatisfying(v -> assertThat(v).startsWith("attachment").contains(".pdf"));
+        assertThat(pdf.body()).startsWith("%PDF");
+    }
+
+    @Test
+    void workbook_ofACase_isASheetToKeep() {
+        String path = oneMachine();
+        assertThat(visitor.get(path).body()).contains("href=\"" + path + "/workbook.xlsx\"");
+        HttpResponse<String> book = visitor.get(path + "/workbook.xlsx");
+        assertThat(book.statusCode()).isEqualTo(200);
+        assertThat(book.headers().firstValue("Content-Type"))
+                .hasValueSatisfying(v -> assertThat(v).contains("spreadsheetml"));
+        assertThat(book.headers().firstValue("Content-Disposition"))
+                .hasValueSatisfying(v -> assertThat(v).startsWith("attachment").contains(".xlsx"));
+        assertThat(book.body()).startsWith("PK");
+        assertThat(visitor.get("/cases/aaaaaaaaaaaa/workbook.xlsx").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void proposal_unknownPaperOrCase_isSaidByItsCode() {
+        assertThat(visitor.get(oneMachine() + "/proposal.pdf?paper=legal").statusCode())
+                .isEqualTo(400);
+        assertThat(visitor.get("/cases/aaaaaaaaaaaa/proposal.pdf").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void figure_ofThePage_isTheFileThatPaperUses() throws IOException {
+        HttpResponse<String> script = visitor.get("/figure.js");
+        assertThat(script.statusCode()).isEqualTo(200);
+        try (InputStream paper = SvgDrawer.class.getResourceAsStream("/static/figure.js")) {
+            assertThat(script.body()).isEqualTo(new String(paper.readAllBytes(), StandardCharsets.UTF_8));
+        }
+    }
+}
