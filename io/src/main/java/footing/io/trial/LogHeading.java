@@ -15,7 +15,9 @@ import org.jspecify.annotations.Nullable;
  * @param unit of the values; null if not stated
  */
 record LogHeading(
-        int[] columns, @Nullable Double timeUnit, @Nullable String unit) {
+        List<Integer> columns,
+        @Nullable Double timeUnit,
+        @Nullable String unit) {
     private static final Pattern UNIT = Pattern.compile("[(\\[]\\s*([^)\\]]{1,12})\\s*[)\\]]\\s*$");
     private static final Pattern NUMBER =
             Pattern.compile("[-+]?(?:\\d{1,25}(?:[.]\\d{0,25})?|[.]\\d{1,25})(?:[eE][-+]?\\d{1,2})?");
@@ -40,6 +42,10 @@ record LogHeading(
     private static final double SECONDS_OF_A_CELL = 5;
     private static final double THOUSAND = 1000;
 
+    LogHeading {
+        columns = List.copyOf(columns);
+    }
+
     static LogHeading of(List<String> names, int values) {
         int[] columns = new int[values + 1];
         String[] due = values == 1 ? new String[] {"time", "force"} : new String[] {"time", "x", "y", "z"};
@@ -53,7 +59,10 @@ record LogHeading(
         }
         String time = unitOf(names, columns[0]);
         String value = unitOf(names, columns[1]);
-        return new LogHeading(columns, time == null ? null : TIMES.get(time), value == null ? null : UNITS.get(value));
+        return new LogHeading(
+                java.util.Arrays.stream(columns).boxed().toList(),
+                time == null ? null : TIMES.get(time),
+                value == null ? null : UNITS.get(value));
     }
 
     private static int find(List<String> names, String due) {
@@ -83,12 +92,12 @@ record LogHeading(
 
     /** The numbers of a line; null if they aren't all there. */
     double @Nullable [] numbers(List<String> cells, boolean commas) {
-        double[] numbers = new double[columns.length];
-        for (int i = 0; i < columns.length; i++) {
-            if (columns[i] >= cells.size()) {
+        double[] numbers = new double[columns.size()];
+        for (int i = 0; i < columns.size(); i++) {
+            if (columns.get(i) >= cells.size()) {
                 return null;
             }
-            String cell = cells.get(columns[i]).strip();
+            String cell = cells.get(columns.get(i)).strip();
             String plain = commas ? cell.replace(',', '.') : cell;
             if (!NUMBER.matcher(plain).matches()) {
                 return null;
@@ -103,7 +112,7 @@ record LogHeading(
         if (timeUnit != null) {
             return timeUnit;
         }
-        double most = columns.length == 2 ? SECONDS_OF_A_CELL : SECONDS_OF_A_PHONE;
+        double most = columns.size() == 2 ? SECONDS_OF_A_CELL : SECONDS_OF_A_PHONE;
         double factor = 1;
         for (int i = 0; i < 3 && step * factor > most; i++) {
             factor /= THOUSAND;
@@ -113,7 +122,7 @@ record LogHeading(
 
     /** What a log looks like, for advice. */
     String due() {
-        return columns.length == 2
+        return columns.size() == 2
                 ? "a log has lines such as 0.10,412 under a heading such as time (s),force (lbf)"
                 : "a log has lines such as 0.01,0.12,-0.30,9.81 under a heading such as time (s),x (m/s2),y,z";
     }

@@ -23,6 +23,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** What a trial file holds: the kind decides what a run gives. */
 record TrialForm() implements Form {
@@ -171,7 +172,7 @@ record TrialForm() implements Form {
         return Map.of("oneOf", kinds);
     }
 
-    private static Map<String, Object> pinned(Object properties, TrialKind kind) {
+    private static Map<String, Object> pinned(@Nullable Object properties, TrialKind kind) {
         Map<String, Object> pinned = new LinkedHashMap<>();
         if (properties instanceof Map<?, ?> map) {
             map.forEach((name, form) -> pinned.put(String.valueOf(name), form));

@@ -118,8 +118,7 @@ final class TrialReader {
         if (winner == null) {
             missing(run, "winner", "missing; the other runs are opposed pulls", "try: winner: even");
         }
-        boolean even = winner == null || winner.equals("even");
-        return new Bout(order, even ? null : side(winner), surface(run));
+        return new Bout(order, winner == null || winner.equals("even") ? null : side(winner), surface(run));
     }
 
     private void missing(Found run, String key, String message, String advice) {

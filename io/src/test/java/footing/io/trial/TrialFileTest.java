@@ -129,8 +129,14 @@ class TrialFileTest {
                     .append('\n');
         }
         Files.writeString(folder.resolve("r.csv"), log);
-        String text = "format: footing-trial/1\nkind: ride\ntitle: t\na: {name: x}\nb: {name: y}\n"
-                + "runs: [{side: a, log: r.csv}]\n";
+        String text = """
+                format: footing-trial/1
+                kind: ride
+                title: t
+                a: {name: x}
+                b: {name: y}
+                runs: [{side: a, log: r.csv}]
+                """;
         Files.writeString(folder.resolve("t.yaml"), text);
         StatedTrial stated = accepted(TrialFile.read(folder.resolve("t.yaml")));
         // A sine of 0.1 g at 4.77 Hz under Wk of about 1.03.
