@@ -83,7 +83,8 @@ public final class LearnedWords {
         }
         return life.sets() == 0
                 ? "without a set of known age"
-                : "from " + Figures.counted(life.sets(), "set") + " of which " + (life.wornOut() == 0 ? "none" : Figures.word(life.wornOut())) + " wore out";
+                : "from " + Figures.counted(life.sets(), "set") + " of which "
+                        + (life.wornOut() == 0 ? "none" : Figures.word(life.wornOut())) + " wore out";
     }
 
     private static String shape(Learned.SetLife life) {
@@ -129,10 +130,11 @@ public final class LearnedWords {
 
     /** One fix of a crew, with its time where enough were written down. */
     public static String fix(FixShare share, List<FixDelay> delays) {
-        String text = share.name() + ": " + Figures.counted(share.count(), "time") + ", " + Figures.percent(share.mean())
-                + " of flats, four in five that it is "
-                + Figures.percent(share.limits().low()) + " to "
-                + Figures.percent(share.limits().high());
+        String text =
+                share.name() + ": " + Figures.counted(share.count(), "time") + ", " + Figures.percent(share.mean())
+                        + " of flats, four in five that it is "
+                        + Figures.percent(share.limits().low()) + " to "
+                        + Figures.percent(share.limits().high());
         FixDelay delay = delays.stream()
                 .filter(d -> d.name().equals(share.name()))
                 .findFirst()

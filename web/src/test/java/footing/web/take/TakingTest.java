@@ -47,7 +47,8 @@ class TakingTest extends Served {
         assertThat(book.headers().firstValue("Content-Disposition"))
                 .hasValueSatisfying(v -> assertThat(v).startsWith("attachment").contains(".xlsx"));
         assertThat(book.body()).startsWith("PK");
-        assertThat(visitor.get("/cases/aaaaaaaaaaaa/workbook.xlsx").statusCode()).isEqualTo(404);
+        assertThat(visitor.get("/cases/aaaaaaaaaaaa/workbook.xlsx").statusCode())
+                .isEqualTo(404);
     }
 
     @Test
