@@ -1,0 +1,31 @@
+package footing.core.ground;
+
+import org.hipparchus.special.Gamma;
+
+/**
+ * The outline of a print on firm ground, |2x/l|ⁿ + |2y/w|ⁿ = 1: an ellipse for n = 2, nearly a rectangle for large n.
+ * Its area is A = c(n)·l·w with c(n) = Γ(1 + 1/n)² / Γ(1 + 2/n); 0.785 for an ellipse, 1 for a rectangle.
+ *
+ * <p>Sources: the area is derived. That super-ellipses match tire prints best of the outlines compared (81 % with
+ * measured axes): Marusiak et al., <i>Journal of Forest Science</i> 70(3), 2024, 144–159.
+ */
+public final class SuperEllipse {
+    private SuperEllipse() {}
+
+    /**
+     * c(n), the share of the rectangle around it.
+     *
+     * @param shape exponent n, at least 1
+     */
+    public static double fullness(double shape) {
+        Require.within("the shape of a print", 1, Double.MAX_VALUE, shape);
+        return Math.exp(2 * Gamma.logGamma(1 + 1 / shape) - Gamma.logGamma(1 + 2 / shape));
+    }
+
+    /** Its area in m², from length and width in m. */
+    public static double area(double length, double width, double shape) {
+        Require.above("the length of a print", 0, length);
+        Require.above("the width of a print", 0, width);
+        return fullness(shape) * length * width;
+    }
+}
