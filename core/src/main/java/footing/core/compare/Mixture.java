@@ -64,8 +64,7 @@ final class Mixture {
     }
 
     private Case.Assembly assembly(Case.Assembly a) {
-        Numbers numbers = numbers(a.numbers(), Place.ASSEMBLY, a.id(), "");
-        return new Case.Assembly(a.id(), a.kind(), a.position(), a.size(), a.treats(), numbers);
+        return a.with(numbers(a.numbers(), Place.ASSEMBLY, a.id(), ""));
     }
 
     private Case.Machine machine(Case.Machine m) {
@@ -76,16 +75,7 @@ final class Mixture {
                 value.ifPresent(x -> upcharge.put(input.part(), x.likely()));
             }
         });
-        return new Case.Machine(
-                m.id(),
-                m.kind(),
-                m.crew(),
-                m.isNew(),
-                numbers(m.numbers(), Place.MACHINE, m.id(), ""),
-                m.carries(),
-                m.consider(),
-                m.when(),
-                upcharge);
+        return m.with(numbers(m.numbers(), Place.MACHINE, m.id(), ""), upcharge);
     }
 
     private Map<Input, Optional<Spread>> at(Place place, String owner, String part) {

@@ -73,7 +73,23 @@ public record Case(
             Position position,
             @Nullable String size,
             @Nullable String treats,
-            Numbers numbers) {}
+            Numbers numbers,
+            Measures measures) {
+        /** One of which nobody measured anything. */
+        public Assembly(
+                String id,
+                Kind kind,
+                Position position,
+                @Nullable String size,
+                @Nullable String treats,
+                Numbers numbers) {
+            this(id, kind, position, size, treats, numbers, Measures.NONE);
+        }
+
+        public Assembly with(Numbers others) {
+            return new Assembly(id, kind, position, size, treats, others, measures);
+        }
+    }
 
     public record WheelPackage(String id, String drive, String caster) {
         public String at(Position position) {
@@ -91,11 +107,30 @@ public record Case(
             WheelPackage carries,
             List<WheelPackage> consider,
             List<When> when,
-            Map<String, Double> upcharge) {
+            Map<String, Double> upcharge,
+            Measures measures) {
         public Machine {
             consider = List.copyOf(consider);
             when = List.copyOf(when);
             upcharge = Map.copyOf(upcharge);
+        }
+
+        /** One of which nobody measured anything. */
+        public Machine(
+                String id,
+                String kind,
+                String crew,
+                boolean isNew,
+                Numbers numbers,
+                WheelPackage carries,
+                List<WheelPackage> consider,
+                List<When> when,
+                Map<String, Double> upcharge) {
+            this(id, kind, crew, isNew, numbers, carries, consider, when, upcharge, Measures.NONE);
+        }
+
+        public Machine with(Numbers others, Map<String, Double> charges) {
+            return new Machine(id, kind, crew, isNew, others, carries, consider, when, charges, measures);
         }
 
         /** The key its flats are stated under. */

@@ -24,8 +24,7 @@ final class Moved {
                         replace(
                                 c.assemblies(),
                                 x -> x.id().equals(input.owner()),
-                                x -> new Case.Assembly(
-                                        x.id(), x.kind(), x.position(), x.size(), x.treats(), put.apply(x.numbers()))));
+                                x -> x.with(put.apply(x.numbers()))));
             case MACHINE ->
                 withMachines(
                         c, replace(c.machines(), x -> x.id().equals(input.owner()), x -> machine(x, input, value)));
@@ -81,8 +80,7 @@ final class Moved {
         } else {
             numbers = numbers.with(input.key(), value);
         }
-        return new Case.Machine(
-                m.id(), m.kind(), m.crew(), m.isNew(), numbers, m.carries(), m.consider(), m.when(), upcharge);
+        return m.with(numbers, upcharge);
     }
 
     private static <T> List<T> replace(List<T> list, Predicate<T> which, UnaryOperator<T> change) {
