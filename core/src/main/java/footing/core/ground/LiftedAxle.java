@@ -8,7 +8,7 @@ import footing.core.quantity.Mass;
  * The height of the center of gravity by lifting the casters' axle and weighing again:
  * h = r + (x − L·R/W)·cot θ with sin θ = H/L.
  *
- * <p>Tires must not give more, fuel and operator must stay, brakes off, axles level at the start. Under 10° it says so:
+ * <p>Tires must not give more, fuel and operator must stay, brakes off, axles level at the start. Under 10 degrees it says so:
  * a kilogram more or less on the scale would move h by a centimeter and more. Source: an open textbook on vehicle
  * mechanics (derivation read); ISO 789-6 (from memory).
  *
@@ -36,7 +36,7 @@ public record LiftedAxle(Mass total, Length ahead, Length wheelbase, Length lift
     /** Height above the ground, from the loaded radius of the wheels left on the floor. */
     public Judged<Length> height(Length loadedRadius) {
         if (!(angle().degrees() >= LEAST_DEGREES)) {
-            return Judged.outside("lifted by less than 10°: lift higher, a scale is not fine enough for this");
+            return Judged.outside("lifted by less than 10 degrees: lift higher, a scale is not fine enough for this");
         }
         double shifted = wheelbase.meters() * lifted.kilograms() / total.kilograms();
         double height = loadedRadius.meters() + (ahead.meters() - shifted) / Math.tan(angle().radians());

@@ -44,13 +44,6 @@ final class ConsiderReader {
         if (consider.isGroup()) {
             return combinations(consider, carries);
         }
-        if ("fits".equals(consider.text())) {
-            problems.warn(
-                    consider.at(),
-                    "fits",
-                    "whether a package fits is not judged yet; all are considered",
-                    "name the packages that fit");
-        }
         return packages.all();
     }
 

@@ -5,18 +5,15 @@ import static footing.io.form.Field.must;
 
 import footing.core.fleet.Key;
 import footing.core.fleet.Place;
-import footing.io.form.AnyForm;
+import footing.io.form.BodyFields;
 import footing.io.form.Field;
 import footing.io.form.FlagForm;
 import footing.io.form.GroupForm;
 import footing.io.form.KeyFields;
 import footing.io.form.ListForm;
-import footing.io.form.MeasureForm;
 import footing.io.form.NamedForm;
 import footing.io.form.NumberForm;
-import footing.io.form.Quantity;
 import footing.io.form.ShapeForm;
-import footing.io.form.ShareForm;
 import footing.io.form.TextForm;
 import footing.io.form.Tie;
 import footing.io.form.WordForm;
@@ -25,10 +22,6 @@ import java.util.List;
 
 /** What a case file holds of one machine, key by key. */
 final class MachineForm {
-    private static final MeasureForm LENGTH = MeasureForm.of(Quantity.LENGTH);
-    private static final MeasureForm MASS = MeasureForm.of(Quantity.MASS);
-    private static final MeasureForm SHIFT = new MeasureForm(Quantity.LENGTH, true);
-
     private static final ListForm ASSEMBLIES = ListForm.distinct(TextForm.id("the id of an assembly"), CaseForm.MOST);
     private static final ShapeForm CONSIDER = new ShapeForm(
             WordForm.of("fits"),
@@ -56,53 +49,7 @@ final class MachineForm {
                 "upcharge",
                 new NamedForm(new NumberForm(Key.UPCHARGE), 0, CaseForm.MOST, TextForm.id("the id of a package"))));
         fields.addAll(KeyFields.of(Place.MACHINE));
-        fields.addAll(onTheGround());
-        fields.addAll(fitting());
+        fields.addAll(BodyFields.of(Place.MACHINE));
         return fields;
-    }
-
-    /** Accepted for what the machine does to the ground; no answer uses them yet. */
-    private static List<Field> onTheGround() {
-        return List.of(
-                may("mass", MASS),
-                may("operatorMass", MASS),
-                may(
-                        "wheelLoads",
-                        GroupForm.of(
-                                may("driveLeft", MASS),
-                                may("driveRight", MASS),
-                                may("casterLeft", MASS),
-                                may("casterRight", MASS))),
-                may("frontShare", new ShareForm()),
-                may("wheelbase", LENGTH),
-                may("track", GroupForm.of(may("drive", LENGTH), may("caster", LENGTH))),
-                may("centerOfGravity", GroupForm.of(may("height", LENGTH), may("ahead", SHIFT))));
-    }
-
-    /** Accepted for fit and set-up; no answer uses them yet. */
-    private static List<Field> fitting() {
-        GroupForm ends = GroupForm.of(may("rear", SHIFT), may("front", SHIFT));
-        return List.of(
-                may(
-                        "deck",
-                        GroupForm.of(
-                                may("hangers", ends),
-                                may("tips", ends),
-                                may("threadPitch", new AnyForm()),
-                                may("ratio", new AnyForm()),
-                                may("height", LENGTH),
-                                may("rake", SHIFT))),
-                may(
-                        "hub",
-                        GroupForm.of(
-                                may(
-                                        "drive",
-                                        GroupForm.of(
-                                                may("bolts", new AnyForm()),
-                                                may("circle", LENGTH),
-                                                may("seat", TextForm.text("cone")))),
-                                may("caster", GroupForm.of(may("axle", LENGTH), may("hubLength", LENGTH))))),
-                may("clearance", GroupForm.of(may("drive", LENGTH), may("caster", LENGTH))),
-                may("topSpeed", MeasureForm.of(Quantity.SPEED)));
     }
 }

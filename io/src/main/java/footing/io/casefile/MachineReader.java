@@ -3,12 +3,14 @@ package footing.io.casefile;
 import footing.core.chance.Spread;
 import footing.core.fleet.Case;
 import footing.core.fleet.Key;
+import footing.core.fleet.Measures;
 import footing.core.fleet.Numbers;
 import footing.core.fleet.Origin;
 import footing.core.fleet.Place;
 import footing.core.fleet.When;
 import footing.io.catalog.AssemblyForm;
 import footing.io.catalog.Catalog;
+import footing.io.form.BodyFields;
 import footing.io.form.Found;
 import footing.io.form.Problems;
 import java.util.LinkedHashMap;
@@ -46,6 +48,13 @@ final class MachineReader {
         List<Case.WheelPackage> consider =
                 new ConsiderReader(packages, problems).read(machine.get("consider"), carries);
         List<When> when = when(machine.get("when"));
+        Map<String, Double> upcharge = upcharge(machine, isNew, carries, consider);
+        Measures measures = measures(machine);
+        if (carries != null) {
+            consider = new FittingChoice(machine, packages, problems).choose(measures, carries, consider);
+            upcharge.keySet()
+                    .retainAll(consider.stream().map(Case.WheelPackage::id).toList());
+        }
         return new Case.Machine(
                 text(machine, "id"),
                 kind(machine),
@@ -55,7 +64,16 @@ final class MachineReader {
                 carries == null ? BROKEN : carries,
                 consider,
                 when,
-                upcharge(machine, isNew, carries, consider));
+                upcharge,
+                measures);
+    }
+
+    /** What is stated, and what its class usually has where nothing is. */
+    private Measures measures(Found machine) {
+        Measures stated = BodyFields.read(machine, Place.MACHINE, Origin.STATED);
+        MachineGeometry.check(machine, stated, problems);
+        Catalog.MachineClass known = catalog.classes().get(text(machine, "kind"));
+        return known == null ? stated : stated.orElse(known.measures());
     }
 
     /** The text, or the name of the catalog's class if it is the id of one. */

@@ -9,6 +9,7 @@ import footing.io.form.Problems;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The wheel packages of a case, and combinations made of its assemblies. */
@@ -37,6 +38,11 @@ final class PackageRack {
             problems.warn(at, "", "the same assemblies as package " + twin.id(), "one of the two is enough");
         }
         packages.put(added.id(), added);
+    }
+
+    /** The assembly of an id that was found before. */
+    Optional<Case.Assembly> named(@Nullable String id) {
+        return shelf.named(id);
     }
 
     /** The id of an assembly of this position; null if it is none, which is reported. */

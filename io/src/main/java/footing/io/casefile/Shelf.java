@@ -3,6 +3,7 @@ package footing.io.casefile;
 import footing.core.fleet.Case;
 import footing.core.fleet.Origin;
 import footing.io.catalog.AssemblyForm;
+import footing.io.catalog.AssemblyGeometry;
 import footing.io.catalog.Catalog;
 import footing.io.form.At;
 import footing.io.form.Found;
@@ -12,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -35,6 +37,7 @@ final class Shelf {
         parts.forEach((id, part) -> {
             Case.Assembly assembly = AssemblyForm.read(id, part, Origin.STATED);
             if (assembly != null) {
+                AssemblyGeometry.check(assembly, part, problems);
                 own.put(id, assembly);
             }
         });
@@ -58,6 +61,11 @@ final class Shelf {
             find(article.assembly().treats(), at);
         }
         return article.assembly();
+    }
+
+    /** The assembly of an id, if it can be used. */
+    Optional<Case.Assembly> named(@Nullable String id) {
+        return id == null ? Optional.empty() : Optional.ofNullable(own.getOrDefault(id, taken.get(id)));
     }
 
     private void reportUnknown(String id, At at) {

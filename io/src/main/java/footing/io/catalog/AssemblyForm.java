@@ -10,15 +10,13 @@ import footing.core.fleet.Numbers;
 import footing.core.fleet.Origin;
 import footing.core.fleet.Place;
 import footing.core.fleet.Position;
-import footing.io.form.AnyForm;
+import footing.io.form.BodyFields;
 import footing.io.form.Field;
 import footing.io.form.Found;
 import footing.io.form.GroupForm;
 import footing.io.form.KeyFields;
-import footing.io.form.MeasureForm;
 import footing.io.form.NumberForm;
 import footing.io.form.Problems;
-import footing.io.form.Quantity;
 import footing.io.form.TextForm;
 import footing.io.form.Tie;
 import footing.io.form.WordForm;
@@ -44,43 +42,9 @@ public final class AssemblyForm {
         fields.add(may("size", TextForm.text("24x12.00-12")));
         fields.add(TREATS);
         fields.addAll(KeyFields.of(Place.ASSEMBLY));
-        fields.addAll(onTheGround());
-        fields.addAll(fitting());
+        fields.addAll(BodyFields.of(Place.ASSEMBLY));
         fields.addAll(List.of(others));
         return new GroupForm(fields, List.of(new Tie.Together(TREATS, TREAT_PRICE)));
-    }
-
-    /** Accepted for what the tire does to the ground; no answer uses them yet. */
-    private static List<Field> onTheGround() {
-        return List.of(
-                may("mass", MeasureForm.of(Quantity.MASS)),
-                may("loadedRadius", MeasureForm.of(Quantity.LENGTH)),
-                may("diameter", MeasureForm.of(Quantity.LENGTH)),
-                may("width", MeasureForm.of(Quantity.LENGTH)),
-                may(
-                        "print",
-                        GroupForm.of(
-                                may("length", MeasureForm.of(Quantity.LENGTH)),
-                                may("width", MeasureForm.of(Quantity.LENGTH)),
-                                may("shape", new AnyForm()),
-                                may("atLoad", MeasureForm.of(Quantity.MASS)),
-                                may("atPressure", MeasureForm.of(Quantity.PRESSURE)))),
-                may("stiffness", MeasureForm.of(Quantity.STIFFNESS)),
-                may("pressure", MeasureForm.of(Quantity.PRESSURE)));
-    }
-
-    /** Accepted for whether it fits; no answer uses them yet. */
-    private static List<Field> fitting() {
-        return List.of(
-                may("rim", new AnyForm()),
-                may("bolts", new AnyForm()),
-                may("circle", MeasureForm.of(Quantity.LENGTH)),
-                may("seat", TextForm.text("cone")),
-                may("offset", new MeasureForm(Quantity.LENGTH, true)),
-                may("maxLoad", new AnyForm()),
-                may("maxSpeed", MeasureForm.of(Quantity.SPEED)),
-                may("axle", MeasureForm.of(Quantity.LENGTH)),
-                may("hubLength", MeasureForm.of(Quantity.LENGTH)));
     }
 
     /** The assembly; null if its kind or position can't be told. */
@@ -91,7 +55,14 @@ public final class AssemblyForm {
             return null;
         }
         Numbers numbers = found.numbers(Place.ASSEMBLY, origin);
-        return new Case.Assembly(id, kind.get(), position.get(), found.text("size"), found.text("treats"), numbers);
+        return new Case.Assembly(
+                id,
+                kind.get(),
+                position.get(),
+                found.text("size"),
+                found.text("treats"),
+                numbers,
+                BodyFields.read(found, Place.ASSEMBLY, origin));
     }
 
     /** Whether what it says of treating makes sense beside the assembly it treats. */

@@ -1,6 +1,7 @@
 package footing.io.catalog;
 
 import footing.core.fleet.Case;
+import footing.core.fleet.Measures;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -23,14 +24,18 @@ public record Catalog(String title, String currency, Map<String, Article> articl
     /** An assembly on offer: as quoted on a day, or typical of that time. */
     public record Article(Case.Assembly assembly, LocalDate date, boolean quoted) {}
 
-    /** Machines of one sort: sizes usual on them, hours a year and the hour meter at which they are usually traded. */
+    /**
+     * Machines of one sort: sizes usual on them, hours a year and the hour meter at which they are usually traded, and
+     * the upper end of what they weigh and how fast they go.
+     */
     public record MachineClass(
             String id,
             String name,
             List<String> driveSizes,
             List<String> casterSizes,
             double hoursPerYear,
-            double keepUntil) {
+            double keepUntil,
+            Measures measures) {
         public MachineClass {
             driveSizes = List.copyOf(driveSizes);
             casterSizes = List.copyOf(casterSizes);

@@ -6,8 +6,11 @@ import static footing.io.form.Field.must;
 import footing.core.chance.Spread;
 import footing.core.fleet.Case;
 import footing.core.fleet.Key;
+import footing.core.fleet.Measure;
 import footing.core.fleet.Origin;
+import footing.core.fleet.Place;
 import footing.io.form.At;
+import footing.io.form.BodyFields;
 import footing.io.form.CurrencyForm;
 import footing.io.form.DateForm;
 import footing.io.form.Field;
@@ -22,6 +25,7 @@ import footing.io.form.Problems;
 import footing.io.form.TextForm;
 import footing.io.form.WordForm;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,13 +39,7 @@ public final class CatalogFile {
     private static final Field DATE = may("date", new DateForm());
     private static final Field BASIS = may("basis", WordForm.of("typical", "quoted"));
 
-    private static final GroupForm MACHINE_CLASS = GroupForm.of(
-            must("name", TextForm.text("60 in riding mower")),
-            must("drive", ListForm.distinct(TextForm.text("24x12.00-12"), MOST)),
-            must("caster", ListForm.distinct(TextForm.text("13x6.50-6"), MOST)),
-            must("hoursPerYear", new NumberForm(Key.HOURS_PER_YEAR)),
-            must("keepUntil", new NumberForm(Key.KEEP_UNTIL)),
-            may("note", TextForm.text("common practice, no source")));
+    private static final GroupForm MACHINE_CLASS = machineClass();
 
     /** What a catalog holds; date and basis stand for all articles that state none of their own. */
     public static final GroupForm FORM = GroupForm.of(
@@ -62,6 +60,19 @@ public final class CatalogFile {
 
     private CatalogFile() {}
 
+    private static GroupForm machineClass() {
+        List<Field> fields = new ArrayList<>(List.of(
+                must("name", TextForm.text("60 in riding mower")),
+                must("drive", ListForm.distinct(TextForm.text("24x12.00-12"), MOST)),
+                must("caster", ListForm.distinct(TextForm.text("13x6.50-6"), MOST)),
+                must("hoursPerYear", new NumberForm(Key.HOURS_PER_YEAR)),
+                must("keepUntil", new NumberForm(Key.KEEP_UNTIL)),
+                may("note", TextForm.text("common practice, no source"))));
+        fields.addAll(
+                BodyFields.of(Measure.MACHINE_MASS, Measure.OPERATOR_MASS, Measure.FRONT_SHARE, Measure.TOP_SPEED));
+        return GroupForm.of(fields);
+    }
+
     /** The catalog in a text, as far as it could be read; what is wrong is reported. */
     public static Catalog read(String text, Problems problems) {
         Node root = FileText.tree(text, problems);
@@ -73,14 +84,14 @@ public final class CatalogFile {
             return Catalog.NONE;
         }
         Found found = new Found(root, At.TOP);
-        Map<String, Catalog.Article> articles = articles(found);
+        Map<String, Catalog.Article> articles = articles(found, problems);
         checkTreats(found, articles, problems);
         String title = found.text("title");
         String currency = found.text("currency");
         return new Catalog(title == null ? "" : title, currency == null ? "USD" : currency, articles, classes(found));
     }
 
-    private static Map<String, Catalog.Article> articles(Found found) {
+    private static Map<String, Catalog.Article> articles(Found found, Problems problems) {
         Map<String, Catalog.Article> articles = new LinkedHashMap<>();
         found.get("assemblies").named().forEach((id, part) -> {
             String basis = part.has("basis") ? part.text("basis") : found.text("basis");
@@ -88,6 +99,7 @@ public final class CatalogFile {
             boolean quoted = "quoted".equals(basis);
             Case.Assembly assembly = AssemblyForm.read(id, part, quoted ? Origin.STATED : Origin.TYPICAL);
             if (assembly != null && date != null) {
+                AssemblyGeometry.check(assembly, part, problems);
                 articles.put(id, new Catalog.Article(assembly, date, quoted));
             }
         });
@@ -128,7 +140,8 @@ public final class CatalogFile {
                                 texts(part.get("drive")),
                                 texts(part.get("caster")),
                                 hours.likely(),
-                                keep.likely()));
+                                keep.likely(),
+                                BodyFields.read(part, Place.MACHINE, Origin.TYPICAL)));
             }
         });
         return classes;

@@ -2,6 +2,7 @@ package footing.io.form;
 
 import footing.core.chance.Spread;
 import footing.core.fleet.Key;
+import footing.core.fleet.Measure;
 import footing.core.fleet.Numbers;
 import footing.core.fleet.Origin;
 import footing.core.fleet.Place;
@@ -63,6 +64,11 @@ public record Found(@Nullable Node node, At at) {
         return named;
     }
 
+    /** What stands here, for a message; empty if nothing does. */
+    public String shown() {
+        return node == null ? "" : node.shown();
+    }
+
     public @Nullable String text() {
         return read((n, p) -> TextForm.text("").read(n, at, p));
     }
@@ -89,6 +95,11 @@ public record Found(@Nullable Node node, At at) {
 
     public @Nullable Spread number(Key key) {
         return read((n, p) -> new NumberForm(key).read(n, at, p));
+    }
+
+    /** A measured value in SI units. */
+    public @Nullable Double body(Measure measure) {
+        return read((n, p) -> new BodyForm(measure).read(n, at, p));
     }
 
     /** The numbers of a place that could be read. */

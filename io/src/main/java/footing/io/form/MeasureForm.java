@@ -2,6 +2,7 @@ package footing.io.form;
 
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** A physical quantity with its unit; above zero unless {@code signed}. */
 public record MeasureForm(Quantity quantity, boolean signed) implements Form {
@@ -11,9 +12,14 @@ public record MeasureForm(Quantity quantity, boolean signed) implements Form {
 
     @Override
     public void check(Node node, At at, Problems problems) {
+        var unused = read(node, at, problems);
+    }
+
+    /** The value in the quantity's own unit; null if it can't be read, with its problem reported. */
+    public @Nullable Double read(Node node, At at, Problems problems) {
         if (!(node instanceof Node.Scalar scalar) || scalar.isNothing()) {
             Form.wrongShape(node, at, problems, quantity.words() + " with its unit is due", "try: " + example());
-            return;
+            return null;
         }
         Optional<Literal> literal = Literal.of(scalar.text());
         Optional<Quantity.Unit> unit = literal.flatMap(l -> quantity.unit(l.unit()));
@@ -28,12 +34,14 @@ public record MeasureForm(Quantity quantity, boolean signed) implements Form {
                     scalar,
                     quantity.words() + (bare ? " needs its unit" : " is a number with its unit") + fits,
                     "try: " + number);
-            return;
+            return null;
         }
         double value = unit.get().toOwn(literal.get().value());
         if (!(Double.isFinite(value) && (signed || value > 0))) {
             problems.error(at, scalar, quantity.words() + " above zero is due", "try: " + example());
+            return null;
         }
+        return value;
     }
 
     @Override

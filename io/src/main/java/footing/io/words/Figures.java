@@ -59,6 +59,11 @@ public final class Figures {
         return n >= 0 && n < WORDS.size() ? WORDS.get(n) : money(n);
     }
 
+    /** A measured value to so many decimals, without zeros at the end. */
+    public static String decimals(double x, int decimals) {
+        return rounded(x, decimals, "#,##0." + "#".repeat(decimals));
+    }
+
     /** True if it is not zero once rounded to whole units. */
     public static boolean shows(double money) {
         return !money(money).equals("0");

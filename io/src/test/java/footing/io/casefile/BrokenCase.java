@@ -9,7 +9,8 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * A case file with a few lines changed, and what its reading must say. Kept in {@code edits.txt}: a name and who can
+ * A case file with a few lines changed, and what its reading must say. Kept in {@code edits.txt}
+ * and, for what can't be built, {@code geometry.txt}: a name and who can
  * see the fault (both reader and schema; 'reader' alone; 'yaml' for what is no tree of values at all), lines of the
  * base file to replace (-), lines put in (+), and the printed problems (=).
  */
@@ -22,7 +23,8 @@ record BrokenCase(String name, String seenBy, String text, String expected) {
 
     static List<BrokenCase> all() {
         List<BrokenCase> all = new ArrayList<>();
-        for (String block : resource("edits.txt").split("(?m)^## ", -1)) {
+        String edits = resource("edits.txt") + resource("geometry.txt");
+        for (String block : edits.split("(?m)^## ", -1)) {
             if (!block.isBlank()) {
                 all.add(parse(block.lines().toList()));
             }

@@ -10,7 +10,7 @@ class WarningsTest {
     @CsvSource(delimiter = '|', textBlock = """
             crewOutput: 40 % | crewOutput: 50 % | case.yaml:16: crews.north: read '110 %'; the crewOutput of its machines (N1, N2) makes more than 100 %
             schedule: [60 %, 40 %] | schedule: [60 %] | case.yaml:13: money.tax.schedule: read '60 %'; part of what was paid is never deducted
-            consider: [on-air, sealed] | consider: fits | case.yaml:72: machines.N2.consider: read 'fits'; whether a package fits is not judged yet; all are considered
+            consider: [on-air, sealed] | consider: fits | case.yaml:72: machines.N2.consider: read 'fits'; not known to fit, and considered all the same: sealed
             units: us | records: log.csv | case.yaml:8: records: this version reads no records; they change nothing
             worn: {drive: 100, caster: 300} | worn: {drive: 301} | case.yaml:71: machines.N2.worn.drive: read '301'; more hours than the machine itself has
             treatPrice: 18 | {treatPrice: 18, size: 20x10} | case.yaml:38: assemblies.treated.treats: read 'air'; that assembly has another size
