@@ -32,7 +32,7 @@ public record FitWords(boolean si) {
         return whose + aspect(finding.aspect());
     }
 
-    static String aspect(Aspect aspect) {
+    public static String aspect(Aspect aspect) {
         return switch (aspect) {
             case BOLTS -> "bolt holes";
             case CIRCLE -> "bolt circle";
