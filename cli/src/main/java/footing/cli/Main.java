@@ -74,6 +74,8 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new ExplainCommand(terminal))
                 .addSubcommand(new CompareCommand(terminal))
+                .addSubcommand(new FitCommand(terminal))
+                .addSubcommand(new GroundCommand(terminal))
                 .addSubcommand(new SchemaCommand())
                 .addSubcommand(new ServeCommand(terminal))
                 .setOut(out)
