@@ -75,6 +75,8 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new ExplainCommand(terminal))
                 .addSubcommand(new CompareCommand(terminal))
+                .addSubcommand(new FitCommand(terminal))
+                .addSubcommand(new GroundCommand(terminal))
                 .addSubcommand(new LearnCommand(terminal))
                 .addSubcommand(new WorkbookCommand(terminal))
                 .addSubcommand(

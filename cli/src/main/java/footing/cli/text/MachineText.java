@@ -5,11 +5,15 @@ import footing.core.answer.MachineAnswer;
 import footing.core.fleet.Case;
 import footing.core.fleet.Terms;
 import footing.core.future.Parts;
+import footing.core.ground.MachineGround;
+import footing.core.ground.PackageGround;
 import footing.io.words.Advice;
 import footing.io.words.Figures;
+import footing.io.words.GroundWords;
 import footing.io.words.Naming;
 import footing.io.words.Odds;
 import footing.io.words.Pieces;
+import footing.io.words.SlopeCaution;
 import java.util.Comparator;
 import java.util.List;
 
@@ -79,6 +83,23 @@ final class MachineText {
         }
         table.print(lines);
         lines.item("In brackets: what 'footing explain' calls it.");
+        ground();
+    }
+
+    /** What each package does on the ground, where anything was measured. */
+    private void ground() {
+        MachineGround ground = MachineGround.of(stated, machine.id());
+        if (ground.isSilent() || ground.packages().size() < 2) {
+            return;
+        }
+        GroundWords words = new GroundWords(stated.heading().si());
+        lines.head("What they do on the ground, against what it carries");
+        for (PackageGround p : ground.packages().subList(1, ground.packages().size())) {
+            words.line(ground.carried(), p)
+                    .ifPresent(line -> lines.hanging("  " + p.wheels().id() + "  ", line));
+        }
+        lines.item(SlopeCaution.of(ground));
+        lines.item("More of it: footing ground CASE " + machine.id());
     }
 
     private void ladder() {

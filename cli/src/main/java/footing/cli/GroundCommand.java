@@ -1,0 +1,57 @@
+package footing.cli;
+
+import footing.cli.text.GroundText;
+import footing.core.fleet.Case;
+import footing.core.ground.MachineGround;
+import footing.io.answer.GroundJson;
+import java.io.IOException;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Shows a machine on the ground under each of its packages. */
+@Command(
+        name = "ground",
+        mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class,
+        description = "What each wheel package of a machine does to the ground and to the machine on it, side by side:"
+                + " pressure, marking, turns, height, speed, hold and tip. No figure is a permission to mow a slope.")
+final class GroundCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private CaseArgument argument;
+
+    @Parameters(index = "1", paramLabel = "MACHINE", description = "The machine's id.")
+    private String machine;
+
+    @Option(names = "--json", description = "Print one JSON document, footing-ground/1, and nothing else.")
+    private boolean json;
+
+    private final Terminal terminal;
+
+    GroundCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws BadInput, IOException {
+        var out = spec.commandLine().getOut();
+        CaseArgument.Accepted read = argument.read(terminal, spec.commandLine().getErr());
+        read.checkMachine(machine);
+        Case stated = read.stated();
+        MachineGround ground = MachineGround.of(stated, machine);
+        if (json) {
+            GroundJson.write(stated, ground, out);
+        } else {
+            out.print(GroundText.of(stated, ground, terminal.letters()));
+        }
+        out.flush();
+        return 0;
+    }
+}
