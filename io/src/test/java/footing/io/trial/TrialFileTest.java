@@ -100,7 +100,7 @@ class TrialFileTest {
                 "runs: [{side: a, log: gone.csv}] | no such file",
                 "runs: [{side: a, log: ../../secret.csv}] | no such file",
                 "runs: [] | an empty list says nothing",
-                "margin: 0 %\nruns: [{side: a, steady: 4 lbf}] | above 0 %"
+                "margin: 0 %\\nruns: [{side: a, steady: 4 lbf}] | above 0 %"
             })
     void read_brokenFile_saysWhatWouldFit(String rest, String told) {
         assertThat(told(TrialFile.read(HEAD + rest.replace("\\n", "\n"), "t.yaml")))
