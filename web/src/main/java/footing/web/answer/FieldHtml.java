@@ -29,7 +29,7 @@ final class FieldHtml {
         for (int i = 0; i < attributes.length; i += 2) {
             if (!attributes[i + 1].isEmpty()) {
                 out.append(' ').append(attributes[i]).append("=\"");
-                out.append(HtmlUtils.htmlEscape(attributes[i + 1])).append('"');
+                out.append(escaped(attributes[i + 1])).append('"');
             }
         }
         out.append('>');
@@ -37,8 +37,13 @@ final class FieldHtml {
     }
 
     private FieldHtml text(String text) {
-        out.append(HtmlUtils.htmlEscape(text));
+        out.append(escaped(text));
         return this;
+    }
+
+    /** The marks of the language alone: the page is UTF-8, all else stands as it is. */
+    private static String escaped(String text) {
+        return HtmlUtils.htmlEscape(text, "UTF-8");
     }
 
     private FieldHtml close(String element) {
