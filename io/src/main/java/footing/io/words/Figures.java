@@ -61,7 +61,7 @@ public final class Figures {
 
     /** A measured value to so many decimals, without zeros at the end. */
     public static String decimals(double x, int decimals) {
-        return rounded(x, decimals, decimals == 0 ? "#,##0" : "#,##0." + "#".repeat(decimals));
+        return rounded(x, decimals, decimals == 0 ? "0" : "0." + "#".repeat(decimals));
     }
 
     /** True if it is not zero once rounded to whole units. */
