@@ -1,12 +1,16 @@
 package footing.web.take;
 
+import footing.core.answer.Answer;
 import footing.core.answer.Watch;
 import footing.io.drawing.SvgDrawer;
 import footing.io.paper.Paper;
 import footing.io.proposal.Proposal;
 import footing.web.store.FileName;
+import footing.web.store.StoredCase;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
@@ -22,6 +26,7 @@ import org.springframework.web.server.ResponseStatusException;
 @Controller
 class ProposalController {
     private final Taking taking;
+    private final LastTaken last = new LastTaken();
     private @Nullable SvgDrawer drawer;
 
     ProposalController(Taking taking) {
@@ -36,24 +41,28 @@ class ProposalController {
     @GetMapping("/cases/{id}/proposal.pdf")
     ResponseEntity<byte[]> proposal(@PathVariable String id, @RequestParam(defaultValue = "") String paper)
             throws IOException {
-        Taking.Taken taken = taking.take(id, Proposal.MOST_WHOLE);
-        Paper size = paper.isEmpty()
-                ? Paper.usual(taken.answer().of().heading().si())
-                : Paper.named(paper).orElseThrow(() -> new ResponseStatusException(HttpStatus.BAD_REQUEST));
+        StoredCase kept = taking.kept(id);
+        Optional<Paper> size = Paper.named(paper);
+        if (!paper.isEmpty() && size.isEmpty()) {
+            throw new ResponseStatusException(HttpStatus.BAD_REQUEST);
+        }
+        byte[] pdf = last.of(List.of(id, kept.version(), paper), () -> printed(kept, size));
         ContentDisposition as = ContentDisposition.attachment()
-                .filename(FileName.of(taken.kept().name()) + ".pdf")
+                .filename(FileName.of(kept.name()) + ".pdf")
                 .build();
         return ResponseEntity.ok()
                 .header(HttpHeaders.CONTENT_DISPOSITION, as.toString())
                 .header(HttpHeaders.CONTENT_TYPE, "application/pdf")
-                .body(printed(taken, size));
+                .body(pdf);
     }
 
-    private synchronized byte[] printed(Taking.Taken taken, Paper size) throws IOException {
+    private byte[] printed(StoredCase kept, Optional<Paper> size) throws IOException {
+        Answer answer = taking.take(kept, Proposal.MOST_WHOLE).answer();
         SvgDrawer ready = drawer == null ? new SvgDrawer() : drawer;
         drawer = ready;
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-        Proposal.write(taken.answer(), size, ready, Watch.NOBODY, pdf);
+        Paper paper = size.orElse(Paper.usual(answer.of().heading().si()));
+        Proposal.write(answer, paper, ready, Watch.NOBODY, pdf);
         return pdf.toByteArray();
     }
 }

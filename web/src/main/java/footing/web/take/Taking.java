@@ -36,18 +36,22 @@ class Taking {
         }
     }
 
+    /** The case as it stands. */
+    StoredCase kept(String id) {
+        return store.get(id);
+    }
+
     /**
      * What the page shows, once that is whole; before, the same worked out here and now.
      *
      * @param mostWhole machines up to which the answer is to say what moves it
      */
-    Taken take(String id, int mostWhole) {
-        StoredCase kept = store.get(id);
+    Taken take(StoredCase kept, int mostWhole) {
         Reading reading = CaseFile.read(kept.text(), "case file");
         Case stated = reading.found()
                 .filter(c -> !c.machines().isEmpty())
                 .orElseThrow(() -> new ResponseStatusException(HttpStatus.CONFLICT));
-        Told told = answers.now(id, stated, null);
+        Told told = answers.now(kept.id(), stated, null);
         return new Taken(
                 kept,
                 reading.warnings().stream().map(Problem::toString).toList(),
