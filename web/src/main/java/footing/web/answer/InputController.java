@@ -115,7 +115,7 @@ class InputController {
         return new ModelAndView("answer/parts :: field", model, HttpStatus.UNPROCESSABLE_CONTENT);
     }
 
-    /** Tax, loan and spares, each a form of its own. */
+    /** Tax, loan, spares and units, each a form of its own. */
     @PostMapping("/sharpen")
     ModelAndView sharpen(
             @PathVariable String id, @RequestParam Map<String, String> form, HttpServletResponse response) {

@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What sharpens an answer beyond the usual questions: tax, cash or a note, spare wheels.
+ * What sharpens an answer beyond the usual questions: tax, cash or a note, spare wheels; and the units.
  *
  * @param values what stands in each box, by form and name, such as {@code tax.rate}
  * @param faults what is wrong with a form as it was sent, by form
@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 record SharpenView(
         boolean taxed,
         boolean loaned,
+        boolean si,
         List<Spare> spares,
         Map<String, String> values,
         Map<String, List<String>> faults) {
@@ -47,7 +48,8 @@ record SharpenView(
             loan.numbers().get(Key.LOAN_DOWN).ifPresent(r -> values.put("loan.down", share(r.likely())));
             values.put("loan.for", loan.newOnly() ? "new" : "all");
         }
-        return new SharpenView(tax != null, loan != null, spares(stated, machine), values, Map.of());
+        return new SharpenView(
+                tax != null, loan != null, stated.heading().si(), spares(stated, machine), values, Map.of());
     }
 
     private static List<Spare> spares(Case stated, @Nullable String machine) {
@@ -66,7 +68,7 @@ record SharpenView(
     SharpenView refused(String form, Map<String, String> typed, List<String> wrong) {
         Map<String, String> all = new java.util.LinkedHashMap<>(values);
         typed.forEach((name, value) -> all.put(form + "." + name, value));
-        return new SharpenView(taxed, loaned, spares, all, Map.of(form, wrong));
+        return new SharpenView(taxed, loaned, si, spares, all, Map.of(form, wrong));
     }
 
     public String value(String name) {

@@ -29,6 +29,7 @@ record Sharpening(Map<String, String> typed, String what, Function<String, Edite
             case "tax" -> Optional.of(tax(stated, typed));
             case "loan" -> Optional.of(loan(stated, typed));
             case "spare" -> spare(stated, typed);
+            case "units" -> Optional.of(units(typed));
             default -> Optional.empty();
         };
     }
@@ -66,6 +67,11 @@ record Sharpening(Map<String, String> typed, String what, Function<String, Edite
     private static Sharpening without(Map<String, String> typed, String what, String path, boolean isStated) {
         return new Sharpening(
                 typed, what, text -> isStated ? CaseEdit.remove(text, path) : CaseEdit.set(text, path + ".rate", ""));
+    }
+
+    private static Sharpening units(Map<String, String> typed) {
+        String units = typed.getOrDefault("units", "us").equals("si") ? "si" : "us";
+        return new Sharpening(typed, "units: " + units, text -> CaseEdit.set(text, "units", units));
     }
 
     /** A spare on the trailer takes its share of the flats; every other fix keeps its part of the rest. */

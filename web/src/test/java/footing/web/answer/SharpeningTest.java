@@ -34,6 +34,11 @@ class SharpeningTest {
     }
 
     @Test
+    void units_si_isSaid() {
+        assertThat(stated(sent("units", Map.of("units", "si"))).heading().si()).isTrue();
+    }
+
+    @Test
     void tax_notStatedYet_isAdded() {
         Case taxed = stated(sent("tax", Map.of("rate", "24 %", "schedule", "60 %, 40 %")));
         assertThat(taxed.money().tax()).isNotNull();
