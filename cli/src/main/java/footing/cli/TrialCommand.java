@@ -61,7 +61,7 @@ final class TrialCommand implements Callable<Integer> {
             return 0;
         }
         if (file == null) {
-            throw new BadInput("name a trial file, or one of the commands plan and photo");
+            throw new BadInput("name a trial file, or the command plan");
         }
         TrialReading.Accepted read = accepted(file, terminal);
         StatedTrial stated = read.stated();
