@@ -98,6 +98,16 @@ final class Comparison {
         return new Step(from, sample.mean(), sample.standardError(), Sample.shareAboveZero(saved));
     }
 
+    /** The saving of an entry against the carried one; what its step would tell is remembered with it. */
+    Saving saving(int e) {
+        if (e == 0) {
+            return Saving.NONE;
+        }
+        Saving saving = Saving.of(saved(0, e));
+        steps.putIfAbsent(e, new Step(0, saving.mean(), saving.standardError(), saving.chance()));
+        return saving;
+    }
+
     /** What {@code to} costs less than {@code from} in each future. */
     double[] saved(int from, int to) {
         double[] saved = new double[costs[from].length];

@@ -53,7 +53,7 @@ final class Entries {
 
     private EntryAnswer entry(int e) {
         EntryOutcome outcome = futures.outcome(e);
-        Saving saving = Saving.of(savings(e));
+        Saving saving = comparison.saving(e);
         Comparison.Step next = comparison.overNext(e);
         return new EntryAnswer(
                 outcome,

@@ -50,14 +50,33 @@ public final class Sample {
         return mean;
     }
 
+    /** The squares of the deviations from the mean, four sums side by side. */
+    private double squares() {
+        double a = 0;
+        double b = 0;
+        double c = 0;
+        double d = 0;
+        int i = 0;
+        for (; i + 3 < values.length; i += 4) {
+            a += square(values[i] - mean);
+            b += square(values[i + 1] - mean);
+            c += square(values[i + 2] - mean);
+            d += square(values[i + 3] - mean);
+        }
+        for (; i < values.length; i++) {
+            a += square(values[i] - mean);
+        }
+        return a + b + (c + d);
+    }
+
+    private static double square(double x) {
+        return x * x;
+    }
+
     /** Standard error of the mean, s/√n with s of n − 1; 0 for a single value. */
     public double standardError() {
         int n = values.length;
-        double squares = 0;
-        for (double x : values) {
-            squares += (x - mean) * (x - mean);
-        }
-        return n < 2 ? 0 : Math.sqrt(squares / (n - 1.0) / n);
+        return n < 2 ? 0 : Math.sqrt(squares() / (n - 1.0) / n);
     }
 
     /**
