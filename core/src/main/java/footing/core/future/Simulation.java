@@ -143,17 +143,38 @@ final class Simulation {
     private void combine(int e, int from, int to, double[] costs, Block block) {
         int d = plan.driveCourse[e];
         int c = plan.casterCourse[e];
-        int carriedDrive = plan.driveCourse[0];
-        int carriedCaster = plan.casterCourse[0];
-        boolean changes = plan.courses.get(d).changes() || plan.courses.get(c).changes();
         double constant = constants[e];
+        double[] drive = all[d];
+        double[] caster = all[c];
         for (int slot = 0; slot < to - from; slot++) {
-            costs[from + slot] = all[d][slot] + all[c][slot] + constant;
-            double carriedParts = parts[carriedDrive][slot] + parts[carriedCaster][slot];
-            double carriedTime = time[carriedDrive][slot] + time[carriedCaster][slot];
-            block.partsPay[e] += carriedParts > parts[d][slot] + parts[c][slot] + constant ? 1 : 0;
-            block.partsAndTimePay[e] += carriedTime > time[d][slot] + time[c][slot] + constant ? 1 : 0;
-            block.neverFitted[e] += changes && !fitted[d][slot] && !fitted[c][slot] ? 1 : 0;
+            costs[from + slot] = drive[slot] + caster[slot] + constant;
         }
+        block.partsPay[e] += cheaper(parts, e, to - from);
+        block.partsAndTimePay[e] += cheaper(time, e, to - from);
+        if (plan.courses.get(d).changes() || plan.courses.get(c).changes()) {
+            block.neverFitted[e] += neverFitted(fitted[d], fitted[c], to - from);
+        }
+    }
+
+    /** Futures in which an entry costs less than the carried one, by courses so counted. */
+    private int cheaper(double[][] counted, int e, int futures) {
+        double[] drive = counted[plan.driveCourse[e]];
+        double[] caster = counted[plan.casterCourse[e]];
+        double[] carriedDrive = counted[plan.driveCourse[0]];
+        double[] carriedCaster = counted[plan.casterCourse[0]];
+        int cheaper = 0;
+        for (int slot = 0; slot < futures; slot++) {
+            double carried = carriedDrive[slot] + carriedCaster[slot];
+            cheaper += carried > drive[slot] + caster[slot] + constants[e] ? 1 : 0;
+        }
+        return cheaper;
+    }
+
+    private static int neverFitted(boolean[] drive, boolean[] caster, int futures) {
+        int never = 0;
+        for (int slot = 0; slot < futures; slot++) {
+            never += !drive[slot] && !caster[slot] ? 1 : 0;
+        }
+        return never;
     }
 }
