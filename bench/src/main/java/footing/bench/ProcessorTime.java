@@ -40,7 +40,11 @@ public final class ProcessorTime {
         }
         System.out.printf(
                 "processor time        %.1f ms mean, %.0f ms median; wall %.0f and %.0f ms on %d threads%n",
-                processor.stream().mapToDouble(d -> d).average().orElseThrow(), median(processor), Collections.min(wall), median(wall), THREADS);
+                processor.stream().mapToDouble(d -> d).average().orElseThrow(),
+                median(processor),
+                Collections.min(wall),
+                median(wall),
+                THREADS);
     }
 
     private static long used() {

@@ -12,12 +12,10 @@ import footing.core.fleet.Terms;
 final class Discounting {
     private static final double DAYS_PER_YEAR = 365;
 
-    private final HourCalendar calendar;
     private final Growth present;
     private final Growth nominal;
 
     Discounting(HourCalendar calendar, Terms terms) {
-        this.calendar = calendar;
         double inflation = Math.log1p(terms.inflation());
         present = new Growth(calendar, (inflation - Math.log1p(terms.discountRate())) / DAYS_PER_YEAR);
         nominal = new Growth(calendar, inflation / DAYS_PER_YEAR);
@@ -56,19 +54,24 @@ final class Discounting {
     }
 
     /** Growth by a constant log rate a calendar day. */
-    private final class Growth {
+    private static final class Growth {
         private final double perDay;
         private final double[] factor;
+        /** The hours of an operating day at what they count for as it begins, and of all days before it. */
+        private final double[] hoursOn;
+
         private final double[] hoursBefore;
 
         Growth(HourCalendar calendar, double perDay) {
             this.perDay = perDay;
             int n = calendar.days();
             factor = new double[n];
+            hoursOn = new double[n];
             hoursBefore = new double[n + 1];
             for (int day = 0; day < n; day++) {
                 factor[day] = Math.exp(perDay * calendar.daysFromStart(day));
-                hoursBefore[day + 1] = hoursBefore[day] + factor[day] * calendar.hoursOn(day) * mean(perDay);
+                hoursOn[day] = factor[day] * calendar.hoursOn(day);
+                hoursBefore[day + 1] = hoursBefore[day] + hoursOn[day] * mean(perDay);
             }
         }
 
@@ -88,7 +91,7 @@ final class Discounting {
         double hours(double place) {
             int day = HourCalendar.dayOf(place);
             double share = place - day;
-            return hoursBefore[day] + factor[day] * calendar.hoursOn(day) * share * mean(perDay * share);
+            return hoursBefore[day] + hoursOn[day] * share * mean(perDay * share);
         }
 
         /** (exp z − 1)/z. */

@@ -6,7 +6,7 @@ import java.util.List;
 
 /** A crew's fixes by column. */
 final class FixTable {
-    private static final int CELLS = 64;
+    private static final int CELLS = 256;
 
     final int size;
     final double[] cumulated;
@@ -37,6 +37,10 @@ final class FixTable {
             replacesTire[i] = fix.replacesTire();
             sealable[i] = fix.sealable();
         }
+        if (size > 0) {
+            // Nothing lies beyond the last, whatever the shares add up to.
+            cumulated[size - 1] = Double.POSITIVE_INFINITY;
+        }
         for (int cell = 0; cell < CELLS; cell++) {
             firstFrom[cell] = search(0, (double) cell / CELLS);
         }
@@ -49,7 +53,7 @@ final class FixTable {
 
     private int search(int from, double u) {
         int fix = from;
-        while (fix < size - 1 && !(cumulated[fix] > u)) {
+        while (!(cumulated[fix] > u)) {
             fix++;
         }
         return fix;

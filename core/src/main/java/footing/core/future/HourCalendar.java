@@ -22,7 +22,9 @@ final class HourCalendar {
     private final double hoursLeft;
     private final LocalDate asOf;
     private final double[] seasonStart;
+    /** The last hour of a season, and those so close that they complete it. */
     private final double[] seasonEnd;
+
     private final double[] daysPerHour;
     private final int[] firstDayOfSeason;
     /** The season before which no hour of a cell lies, the hours left cut into {@value #CELLS} cells. */
@@ -71,7 +73,7 @@ final class HourCalendar {
         double end = first.isBefore(asOf) ? hoursBefore + length * perDay : hoursBefore + hoursPerYear;
         seasonStart[seasons] = hoursBefore;
         daysPerHour[seasons] = 1 / perDay;
-        seasonEnd[seasons++] = end;
+        seasonEnd[seasons++] = end + SAME_HOUR;
         firstDayOfSeason[seasons] = days;
         return end;
     }
@@ -126,7 +128,7 @@ final class HourCalendar {
 
     private int seasonOf(double x, int from) {
         int s = from;
-        while (x > seasonEnd[s] + SAME_HOUR) {
+        while (x > seasonEnd[s]) {
             s++;
         }
         return s;
