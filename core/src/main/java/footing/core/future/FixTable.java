@@ -20,7 +20,7 @@ final class FixTable {
 
     FixTable(List<ResolvedCrew.ResolvedFix> fixes) {
         size = fixes.size();
-        cumulated = new double[size];
+        cumulated = new double[Math.max(1, size)];
         delay = new Spread[size];
         cost = new double[size];
         output = new double[size];
@@ -37,10 +37,8 @@ final class FixTable {
             replacesTire[i] = fix.replacesTire();
             sealable[i] = fix.sealable();
         }
-        if (size > 0) {
-            // Nothing lies beyond the last, whatever the shares add up to.
-            cumulated[size - 1] = Double.POSITIVE_INFINITY;
-        }
+        // Nothing lies beyond the last, whatever the shares add up to.
+        cumulated[cumulated.length - 1] = Double.POSITIVE_INFINITY;
         for (int cell = 0; cell < CELLS; cell++) {
             firstFrom[cell] = search(0, (double) cell / CELLS);
         }
