@@ -39,10 +39,7 @@ final class FitCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     @Mixin
-    private CaseArgument argument;
-
-    @Parameters(index = "1", paramLabel = "MACHINE", description = "The machine's id.")
-    private String machine;
+    private MachineArgument about;
 
     @Parameters(index = "2", paramLabel = "PACKAGE", description = "The wheel package's id.")
     private String wheels;
@@ -62,12 +59,10 @@ final class FitCommand implements Callable<Integer> {
     @Option(
             names = "--measured",
             paramLabel = "LENGTHS",
-            description = "Blade tip heights after fitting, to be judged: rear left, rear right, front left, front"
-                    + " right, such as \"3.3 in, 3.3 in, 3.1 in, 3.1 in\".")
+            description =
+                    "Blade tip heights after fitting, to be judged in place of those kept with the case: rear left, rear right, front left, front"
+                            + " right, such as \"3.3 in, 3.3 in, 3.1 in, 3.1 in\".")
     private @Nullable String measured;
-
-    @Option(names = "--json", description = "Print one JSON document, footing-fit/1, and nothing else.")
-    private boolean json;
 
     private final Terminal terminal;
 
@@ -78,18 +73,18 @@ final class FitCommand implements Callable<Integer> {
     @Override
     public Integer call() throws BadInput, IOException {
         var out = spec.commandLine().getOut();
-        CaseArgument.Accepted read = argument.read(terminal, spec.commandLine().getErr());
-        read.checkMachine(machine);
-        Case stated = read.stated();
-        Case.WheelPackage wanted = wanted(stated);
+        Case stated = about.read(terminal, spec.commandLine().getErr());
+        String machine = about.id();
+        Case.WheelPackage wanted = wanted(stated.machine(machine), stated.packages());
         Measures measures = stated.machine(machine).measures();
         Length high = length("--height", height, measures, Measure.DECK_HEIGHT);
         Length low = length("--rake", rake, measures, Measure.DECK_RAKE);
         Fit fit = Fit.of(FitQuestion.of(stated, machine, wanted));
         SetUp setUp = SetUp.of(stated, machine, wanted, target(high, low));
-        List<Measured.Judgment> judged =
-                measured == null ? List.of() : tips(measured).against(high, low);
-        if (json) {
+        List<Measured.Judgment> judged = measured == null
+                ? Measured.kept(stated.machine(machine), setUp)
+                : tips(measured).against(high, low);
+        if (about.json()) {
             FitJson.write(stated, fit, setUp, judged, out);
         } else {
             out.print(FitText.of(stated, fit, setUp, judged, terminal.letters()));
@@ -99,12 +94,11 @@ final class FitCommand implements Callable<Integer> {
     }
 
     /** One of those the machine carries or considers, or any of the case's. */
-    private Case.WheelPackage wanted(Case stated) throws BadInput {
-        Case.Machine m = stated.machine(machine);
+    private Case.WheelPackage wanted(Case.Machine m, List<Case.WheelPackage> named) throws BadInput {
         Set<Case.WheelPackage> all = new LinkedHashSet<>();
         all.add(m.carries());
         all.addAll(m.consider());
-        all.addAll(stated.packages());
+        all.addAll(named);
         List<String> ids = all.stream().map(Case.WheelPackage::id).distinct().toList();
         return all.stream()
                 .filter(p -> p.id().equals(wheels))

@@ -9,8 +9,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Shows a machine on the ground under each of its packages. */
@@ -25,13 +23,7 @@ final class GroundCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     @Mixin
-    private CaseArgument argument;
-
-    @Parameters(index = "1", paramLabel = "MACHINE", description = "The machine's id.")
-    private String machine;
-
-    @Option(names = "--json", description = "Print one JSON document, footing-ground/1, and nothing else.")
-    private boolean json;
+    private MachineArgument about;
 
     private final Terminal terminal;
 
@@ -42,11 +34,9 @@ final class GroundCommand implements Callable<Integer> {
     @Override
     public Integer call() throws BadInput, IOException {
         var out = spec.commandLine().getOut();
-        CaseArgument.Accepted read = argument.read(terminal, spec.commandLine().getErr());
-        read.checkMachine(machine);
-        Case stated = read.stated();
-        MachineGround ground = MachineGround.of(stated, machine);
-        if (json) {
+        Case stated = about.read(terminal, spec.commandLine().getErr());
+        MachineGround ground = MachineGround.of(stated, about.id());
+        if (about.json()) {
             GroundJson.write(stated, ground, out);
         } else {
             out.print(GroundText.of(stated, ground, terminal.letters()));

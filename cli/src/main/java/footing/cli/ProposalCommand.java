@@ -7,8 +7,6 @@ import footing.core.fleet.Case;
 import footing.io.answer.Threads;
 import footing.io.paper.Paper;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -40,11 +38,8 @@ final class ProposalCommand implements Callable<Integer> {
     @Option(names = "--machine", paramLabel = "ID", description = "Print one machine alone.")
     private @Nullable String machine;
 
-    @Option(
-            names = "--paper",
-            paramLabel = "SIZE",
-            description = "letter or a4; without it by the units of the case, us or si.")
-    private @Nullable String paper;
+    @Mixin
+    private PaperFile on;
 
     @Option(names = "--csv", paramLabel = "DIR", description = "Write every table into this folder as well.")
     private @Nullable String csv;
@@ -54,9 +49,6 @@ final class ProposalCommand implements Callable<Integer> {
 
     @Option(names = "--quick", description = "Leave out what moves the answer and what to find out first.")
     private boolean quick;
-
-    @Option(names = "--force", description = "Write over files of these names.")
-    private boolean force;
 
     private final Terminal terminal;
 
@@ -68,14 +60,13 @@ final class ProposalCommand implements Callable<Integer> {
     public Integer call() throws BadInput, IOException {
         var commandLine = spec.commandLine();
         Printing printing = new Printing(terminal, commandLine.getErr());
-        Path pdf = path(file);
-        checkFree(pdf);
-        Path folder = csv == null ? null : path(csv);
+        Path pdf = on.free(terminal, file);
+        Path folder = csv == null ? null : PaperFile.path(terminal, csv);
         CaseArgument.Accepted read = argument.read(terminal, commandLine.getErr());
         if (machine != null) {
             read.checkMachine(machine);
         }
-        Paper size = size(read.stated());
+        Paper size = on.size(read.stated());
         Answer answer = answer(read.stated(), printing);
         if (!answer.complete() || !printing.print(answer, size, pdf)) {
             commandLine.getErr().println("footing: stopped; nothing was written");
@@ -83,7 +74,7 @@ final class ProposalCommand implements Callable<Integer> {
         }
         commandLine.getOut().println("Wrote " + terminal.letters().shown(file));
         if (folder != null) {
-            int tables = printing.tables(answer, folder, force);
+            int tables = printing.tables(answer, folder, on.force());
             commandLine
                     .getOut()
                     .println("Wrote " + tables + " tables into "
@@ -105,35 +96,6 @@ final class ProposalCommand implements Callable<Integer> {
         try (Threads threads = Threads.usual();
                 Progress progress = new Progress(spec.commandLine().getErr(), terminal, System::nanoTime)) {
             return Assessment.answer(stated, options, threads, progress);
-        }
-    }
-
-    private Paper size(Case stated) throws BadInput {
-        if (paper == null) {
-            return Paper.usual(stated.heading().si());
-        }
-        return Paper.named(paper).orElseThrow(() -> new BadInput("--paper " + paper + ": letter or a4 would fit"));
-    }
-
-    private Path path(String name) throws BadInput {
-        try {
-            return terminal.folder().resolve(name);
-        } catch (InvalidPathException e) {
-            throw new BadInput("'" + name + "' is not the name of a file");
-        }
-    }
-
-    /** Before anything is worked out, so that nobody waits in vain. */
-    private void checkFree(Path pdf) throws BadInput {
-        Path folder = pdf.toAbsolutePath().getParent();
-        if (Files.isDirectory(pdf)) {
-            throw new BadInput(file + " is a folder; name a file in it");
-        }
-        if (folder == null || !Files.isDirectory(folder)) {
-            throw new BadInput("there is no folder " + folder + "; make it first, or name a file elsewhere");
-        }
-        if (Files.exists(pdf) && !force) {
-            throw new BadInput(file + " is there already; name another file, or write over it with --force");
         }
     }
 }

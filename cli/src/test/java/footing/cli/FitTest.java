@@ -104,6 +104,27 @@ class FitTest {
         assertThat(text(crooked)).contains("rear, left less right 0.3 in", "set it again");
     }
 
+    @Test
+    void fit_tipsKeptWithTheCase_areJudgedWithoutBeingAskedFor(@TempDir Path folder) throws IOException {
+        String kept = Files.readString(Path.of(Run.NINE_MACHINES))
+                .replaceFirst(
+                        "threadPitch: 1.5 mm, height: 3.25 in, rake: 0.19 in}",
+                        "threadPitch: 1.5 mm, height: 3.25 in, rake: 0.19 in}, fitted: {wheels: airless-24,"
+                                + " tips: {rearLeft: 3.35 in, rearRight: 3.35 in, frontLeft: 3.16 in, frontRight: 3.16 in},"
+                                + " turns: {rear: -4, front: 3.5}}");
+        Path file = Files.writeString(folder.resolve("kept.yaml"), kept);
+        Run run = Run.of("fit", file.toString(), "E1", "airless-24");
+
+        assertThat(run.err()).isEmpty();
+        assertThat(text(run)).contains("rake 0.19 in", "rear hangers lowered -0.24 in", "set it again");
+        assertThat(text(Run.of("fit", file.toString(), "E1", "foam-24"))).doesNotContain("What was measured");
+        assertThat(JsonMapper.shared()
+                        .readTree(Run.of("fit", file.toString(), "E1", "airless-24", "--json")
+                                .out())
+                        .get("measured"))
+                .hasSize(6);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -55,6 +55,11 @@ public record Difference(
         return new Reckoning(before, after, options, workers, watch).difference();
     }
 
+    /** What is measured of machines and assemblies of both versions and differs; no money rests on it. */
+    public List<MeasureChange> measures() {
+        return MeasureChange.all(before, after);
+    }
+
     /** True if the two say the same in all that an answer rests on. */
     public boolean isNothing() {
         return inputs.isEmpty() && others.isEmpty();

@@ -1,7 +1,9 @@
 package footing.core.compare;
 
 import footing.core.fleet.Case;
+import footing.core.fleet.Measures;
 import footing.core.fleet.Season;
+import footing.core.fleet.Seat;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -108,6 +110,7 @@ final class Structure {
         tell(path + ".kind", word(a.kind()), word(b.kind()));
         tell(path + ".position", word(a.position()), word(b.position()));
         tell(path + ".treats", a.treats(), b.treats());
+        tell(path + ".seat", seat(a.measures()), seat(b.measures()));
     }
 
     private void wheels(String path, Case.WheelPackage a, Case.WheelPackage b) {
@@ -121,6 +124,13 @@ final class Structure {
         tell(path + ".carries", a.carries().id(), b.carries().id());
         tell(path + ".consider", ids(a), ids(b));
         tell(path + ".when", words(a), words(b));
+        tell(path + ".hub.drive.seat", seat(a.measures()), seat(b.measures()));
+        tell(path + ".fitted.wheels", a.fitted(), b.fitted());
+    }
+
+    private static @Nullable String seat(Measures measures) {
+        Seat seat = measures.seat();
+        return seat == null ? null : word(seat);
     }
 
     private static List<String> ids(Case.Machine m) {

@@ -53,7 +53,8 @@ public record DeckPlane(double wheelbase, double rear, double front) {
             }
         }
 
-        double at(double x) {
+        /** Height of the plane x ahead of the drive axle. */
+        public double at(double x) {
             return height - rake / (frontTip - rearTip) * (x - (rearTip + frontTip) / 2);
         }
     }
@@ -66,9 +67,14 @@ public record DeckPlane(double wheelbase, double rear, double front) {
                 before.rearTip(), before.frontTip(), before.height() + rise(middle), before.rake() + rakeChange(span));
     }
 
+    /** What a hanger has to lower the deck by, from the moved plane to the wanted one. */
+    public double lowering(double hanger, Plane before, Plane wanted) {
+        return moved(before).at(hanger) - wanted.at(hanger);
+    }
+
     /** Turns that lower the deck at a hanger from the moved plane to the wanted one. */
     public double turns(double hanger, Plane before, Plane wanted, Hanger thread) {
-        return thread.turns(moved(before).at(hanger) - wanted.at(hanger));
+        return thread.turns(lowering(hanger, before, wanted));
     }
 
     /** How a hanger is adjusted: thread pitch, and deck motion for each unit of hanger motion. */

@@ -31,6 +31,21 @@ public record SetUp(
     /** Where the blades should run: halfway between the tips, and how much lower the front tip is. */
     public record Target(Length height, Length rake) {}
 
+    /** The height to reach: of the target, else as the case has it; null if nobody said. */
+    public @Nullable Length height() {
+        return target != null ? target.height() : stated(Measure.DECK_HEIGHT);
+    }
+
+    /** The rake to reach; null if nobody said. */
+    public @Nullable Length rake() {
+        return target != null ? target.rake() : stated(Measure.DECK_RAKE);
+    }
+
+    private @Nullable Length stated(Measure measure) {
+        OptionalDouble x = measures.get(measure);
+        return x.isPresent() ? new Length(x.getAsDouble()) : null;
+    }
+
     public static SetUp of(Case stated, String machine, Case.WheelPackage wanted, @Nullable Target target) {
         Case.Machine m = stated.machine(machine);
         Change change = new Change(WheelPair.of(stated, m.carries()), WheelPair.of(stated, wanted));
@@ -73,6 +88,7 @@ public record SetUp(
                 new Length(p.rakeChange(t.front() - t.rear())))));
     }
 
+    /** Blade tips ahead of the drive axle. */
     private record Tips(double rear, double front) {}
 
     private Judged<Tips> tips() {
@@ -82,11 +98,16 @@ public record SetUp(
                 : new Judged.Lacks<>(lacking);
     }
 
-    /** Turns of the rear and the front hangers; positive lowers the deck. */
-    public record Turns(double rear, double front) {}
+    /** Of the rear and the front hangers: turns, or what they lower the deck by; below zero they raise it. */
+    public record Hangers(double rear, double front) {}
 
     /** The turns that bring the deck to the target, or back to where it was. */
-    public Judged<Turns> turns() {
+    public Judged<Hangers> turns() {
+        return lowering().map(e -> new Hangers(hanger().turns(e.rear()), hanger().turns(e.front())));
+    }
+
+    /** What the hangers have to lower the deck by, in meters. */
+    Judged<Hangers> lowering() {
         List<String> lacking = lacking(Measure.HANGER_REAR, Measure.HANGER_FRONT, Measure.THREAD_PITCH);
         if (target != null) {
             lacking.addAll(lacking(Measure.DECK_HEIGHT, Measure.DECK_RAKE));
@@ -94,23 +115,52 @@ public record SetUp(
         if (!lacking.isEmpty()) {
             return new Judged.Lacks<>(lacking);
         }
-        return tips().then(t -> plane().map(p -> turns(t, p)));
+        return tips().then(t -> plane().map(p -> new Hangers(
+                p.lowering(value(Measure.HANGER_REAR), before(t), wanted(t)),
+                p.lowering(value(Measure.HANGER_FRONT), before(t), wanted(t)))));
     }
 
-    private Turns turns(Tips t, DeckPlane p) {
-        DeckPlane.Plane before = new DeckPlane.Plane(t.rear(), t.front(), height(0), rake(0));
-        DeckPlane.Plane wanted = target == null
-                ? before
+    /** Thread and ratio, where the thread is known. */
+    DeckPlane.Hanger hanger() {
+        return new DeckPlane.Hanger(
+                value(Measure.THREAD_PITCH), measures.get(Measure.HANGER_RATIO).orElse(1));
+    }
+
+    private DeckPlane.Plane before(Tips t) {
+        return new DeckPlane.Plane(t.rear(), t.front(), height(0), rake(0));
+    }
+
+    private DeckPlane.Plane wanted(Tips t) {
+        return target == null
+                ? before(t)
                 : new DeckPlane.Plane(
                         t.rear(),
                         t.front(),
                         target.height().meters(),
                         target.rake().meters());
-        var hanger = new DeckPlane.Hanger(
-                value(Measure.THREAD_PITCH), measures.get(Measure.HANGER_RATIO).orElse(1));
-        return new Turns(
-                p.turns(value(Measure.HANGER_REAR), before, wanted, hanger),
-                p.turns(value(Measure.HANGER_FRONT), before, wanted, hanger));
+    }
+
+    /** Where the blades run: the tips ahead of the drive axle, and their heights above the ground. */
+    public record Blades(Length rearAhead, Length frontAhead, Length rearHeight, Length frontHeight) {
+        private static Blades of(DeckPlane.Plane p) {
+            return new Blades(
+                    new Length(p.rearTip()),
+                    new Length(p.frontTip()),
+                    new Length(p.at(p.rearTip())),
+                    new Length(p.at(p.frontTip())));
+        }
+    }
+
+    /** The blades before, after with the hangers left alone, and as they should be. */
+    public record BladeLines(Blades before, Blades after, Blades wanted) {}
+
+    public Judged<BladeLines> blades() {
+        List<String> lacking = lacking(Measure.DECK_HEIGHT, Measure.DECK_RAKE);
+        if (!lacking.isEmpty()) {
+            return new Judged.Lacks<>(lacking);
+        }
+        return tips().then(t -> plane().map(p ->
+                new BladeLines(Blades.of(before(t)), Blades.of(p.moved(before(t))), Blades.of(wanted(t)))));
     }
 
     /** Only differences count where the deck's own height is not known. */

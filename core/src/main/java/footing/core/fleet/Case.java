@@ -103,7 +103,12 @@ public record Case(
         }
     }
 
-    /** {@code when} is empty if nobody stated it. */
+    /**
+     * A machine.
+     *
+     * @param when empty if nobody stated it
+     * @param fitted the package that was on it when what was measured after fitting was measured; null if nobody said
+     */
     public record Machine(
             String id,
             String kind,
@@ -114,7 +119,8 @@ public record Case(
             List<WheelPackage> consider,
             List<When> when,
             Map<String, Double> upcharge,
-            Measures measures) {
+            Measures measures,
+            @Nullable String fitted) {
         public Machine {
             consider = List.copyOf(consider);
             when = List.copyOf(when);
@@ -132,11 +138,11 @@ public record Case(
                 List<WheelPackage> consider,
                 List<When> when,
                 Map<String, Double> upcharge) {
-            this(id, kind, crew, isNew, numbers, carries, consider, when, upcharge, Measures.NONE);
+            this(id, kind, crew, isNew, numbers, carries, consider, when, upcharge, Measures.NONE, null);
         }
 
         public Machine with(Numbers others, Map<String, Double> charges) {
-            return new Machine(id, kind, crew, isNew, others, carries, consider, when, charges, measures);
+            return new Machine(id, kind, crew, isNew, others, carries, consider, when, charges, measures, fitted);
         }
 
         /** The key its flats are stated under. */

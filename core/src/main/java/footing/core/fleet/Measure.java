@@ -82,7 +82,31 @@ public enum Measure {
             Place.MACHINE, "clearance.sulky", Physical.LENGTH, Range.above(0, 5), "gap from drive tire to sulky"),
     GATE(Place.MACHINE, "gate", Physical.LENGTH, Range.above(0, 20), "narrowest gate on the route"),
     TRAILER(Place.MACHINE, "trailer", Physical.LENGTH, Range.above(0, 20), "room for it on the trailer"),
-    TOP_SPEED(Place.MACHINE, "topSpeed", Physical.SPEED, Range.above(0, 60), "top speed");
+    TOP_SPEED(Place.MACHINE, "topSpeed", Physical.SPEED, Range.above(0, 60), "top speed"),
+    FITTED_REAR_LEFT(
+            Place.MACHINE, "fitted.tips.rearLeft", Physical.LENGTH, Range.above(0, 0.5), "rear left blade tip, fitted"),
+    FITTED_REAR_RIGHT(
+            Place.MACHINE,
+            "fitted.tips.rearRight",
+            Physical.LENGTH,
+            Range.above(0, 0.5),
+            "rear right blade tip, fitted"),
+    FITTED_FRONT_LEFT(
+            Place.MACHINE,
+            "fitted.tips.frontLeft",
+            Physical.LENGTH,
+            Range.above(0, 0.5),
+            "front left blade tip, fitted"),
+    FITTED_FRONT_RIGHT(
+            Place.MACHINE,
+            "fitted.tips.frontRight",
+            Physical.LENGTH,
+            Range.above(0, 0.5),
+            "front right blade tip, fitted"),
+    TURNED_REAR(
+            Place.MACHINE, "fitted.turns.rear", Physical.NUMBER, Range.of(-200, 200), "turns given to rear hangers"),
+    TURNED_FRONT(
+            Place.MACHINE, "fitted.turns.front", Physical.NUMBER, Range.of(-200, 200), "turns given to front hangers");
 
     private final Place place;
     private final String key;

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param length null if neither a print nor the tire's width is known
  * @param width null with it
+ * @param shape exponent of its outline, see {@link SuperEllipse}
  * @param mean load over area
  * @param low what the mean may be at the least, where it rests on no print
  * @param high and at the most
@@ -18,6 +19,7 @@ public record Patch(
         Area area,
         @Nullable Length length,
         @Nullable Length width,
+        double shape,
         Pressure mean,
         Pressure low,
         Pressure high,

@@ -87,7 +87,15 @@ public final class TirePatch {
         double area = load.newtons() / mean;
         Length length = new Length(
                 area / (SuperEllipse.fullness(print.shape()) * print.width().meters()));
-        return patch(area, length, print.width(), new Range(mean, mean, mean), basis);
+        return new Patch(
+                new Area(area),
+                length,
+                print.width(),
+                print.shape(),
+                new Pressure(mean),
+                new Pressure(mean),
+                new Pressure(mean),
+                basis);
     }
 
     private static Judged<Patch> prior(Tire tire, Pressure inflation, Mass load) {
@@ -101,7 +109,15 @@ public final class TirePatch {
         Length width = tire.width();
         Length tread = width == null ? null : new Length(TREAD * width.meters());
         Length length = tread == null ? null : new Length(area / (SuperEllipse.fullness(PRIOR_SHAPE) * tread.meters()));
-        return Judged.of(patch(area, length, tread, range, Patch.Basis.PRIOR));
+        return Judged.of(new Patch(
+                new Area(area),
+                length,
+                tread,
+                PRIOR_SHAPE,
+                new Pressure(range.mean()),
+                new Pressure(range.low()),
+                new Pressure(range.high()),
+                Patch.Basis.PRIOR));
     }
 
     private record Range(double low, double mean, double high) {}
@@ -118,18 +134,6 @@ public final class TirePatch {
             high = Math.max(high, load.newtons() / area);
         }
         return new Range(low, mean, high);
-    }
-
-    private static Patch patch(
-            double area, @Nullable Length length, @Nullable Length width, Range p, Patch.Basis basis) {
-        return new Patch(
-                new Area(area),
-                length,
-                width,
-                new Pressure(p.mean()),
-                new Pressure(p.low()),
-                new Pressure(p.high()),
-                basis);
     }
 
     private static boolean fits(@Nullable Length diameter) {

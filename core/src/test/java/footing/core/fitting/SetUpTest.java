@@ -15,12 +15,12 @@ import org.junit.jupiter.api.Test;
 class SetUpTest {
     private static final double INCH = Bay.INCH;
 
-    private static SetUp setUp(Measures machine, Measures drive, Measures caster) {
+    static SetUp setUp(Measures machine, Measures drive, Measures caster) {
         Change change = new Change(Bay.pair("old", Bay.drive(), Bay.caster()), Bay.pair("new", drive, caster));
         return new SetUp("m", machine, change, null);
     }
 
-    private static Measures decked() {
+    static Measures decked() {
         return Bay.machine()
                 .with(Measure.HANGER_REAR, 14 * INCH)
                 .with(Measure.HANGER_FRONT, 36 * INCH)
@@ -48,7 +48,7 @@ class SetUpTest {
     @Test
     void turns_withoutATarget_undoTheRiseAtEachHanger() {
         SetUp s = setUp(decked(), Bay.drive().with(Measure.LOADED_RADIUS, 11.6 * INCH), Bay.caster());
-        SetUp.Turns turns = s.turns().value().orElseThrow();
+        SetUp.Hangers turns = s.turns().value().orElseThrow();
 
         assertThat(turns.rear()).isCloseTo(12.7 * (53.7 - 14) / 53.7 / 1.5, within(1e-9));
         assertThat(turns.front()).isCloseTo(12.7 * (53.7 - 36) / 53.7 / 1.5, within(1e-9));
@@ -58,9 +58,10 @@ class SetUpTest {
     void turns_deckHeightUnknown_stillRestore() {
         Measures unknown = decked().without(Measure.DECK_HEIGHT).without(Measure.DECK_RAKE);
         Measures taller = Bay.drive().with(Measure.LOADED_RADIUS, 11.6 * INCH);
-        SetUp.Turns known =
+        SetUp.Hangers known =
                 setUp(decked(), taller, Bay.caster()).turns().value().orElseThrow();
-        SetUp.Turns turns = setUp(unknown, taller, Bay.caster()).turns().value().orElseThrow();
+        SetUp.Hangers turns =
+                setUp(unknown, taller, Bay.caster()).turns().value().orElseThrow();
 
         assertThat(turns.rear()).isCloseTo(known.rear(), within(1e-9));
         assertThat(turns.front()).isCloseTo(known.front(), within(1e-9));
@@ -128,5 +129,27 @@ class SetUpTest {
         SetUp.Tipping tip = s.tip().value().orElseThrow();
 
         assertThat(tip.after().degrees()).isLessThan(tip.before().degrees());
+    }
+
+    @Test
+    void blades_hangersLeftAlone_moveByTheRiseAndReturnToTheTarget() {
+        SetUp s = setUp(decked(), Bay.drive().with(Measure.LOADED_RADIUS, 11.6 * INCH), Bay.caster());
+        SetUp.BladeLines lines = s.blades().value().orElseThrow();
+        SetUp.Untouched moved = s.untouched().value().orElseThrow();
+
+        assertThat(lines.before().rearHeight().inches()).isCloseTo(3.25 + 0.095, within(1e-9));
+        assertThat(lines.before().frontHeight().inches()).isCloseTo(3.25 - 0.095, within(1e-9));
+        assertThat(lines.after().rearHeight().minus(lines.before().rearHeight()).meters())
+                .isCloseTo(moved.rearTip().meters(), within(1e-12));
+        assertThat(lines.after()
+                        .frontHeight()
+                        .minus(lines.before().frontHeight())
+                        .meters())
+                .isCloseTo(moved.frontTip().meters(), within(1e-12));
+        assertThat(lines.wanted()).isEqualTo(lines.before());
+        assertThat(s.blades()).isInstanceOf(Judged.Known.class);
+        assertThat(setUp(decked().without(Measure.DECK_RAKE), Bay.drive(), Bay.caster())
+                        .blades())
+                .isEqualTo(Judged.lacks("machines.m.deck.rake"));
     }
 }

@@ -16,6 +16,7 @@ class SidewallSizeTest {
         "13X6.50-6, 13, 6.5, 6",
         "18 x 8.5 - 8, 18, 8.5, 8",
         "24x12 N12, 24, 12, 12",
+        "24x12\u201312, 24, 12, 12",
         "4.10/3.50-4, 11, 4.1, 4",
     })
     void of_sidewall_isRead(String text, double diameter, double width, double rim) {

@@ -135,6 +135,37 @@ class GroundLawsTest {
                 .isCloseTo(Tip.sideways(Stances.at(0.55, 1)).degrees(), within(1e-9));
     }
 
+    /** Angles know neither the size nor the weight of a machine; loads go with its weight alone. */
+    @Test
+    void slopes_machineTwiceAsLargeAndHeavy_holdAndTipAlike() {
+        Stance one = Stances.at(0.55, 1);
+        Stance two = Stances.of(12000, 0.8, 2.5, 2, 1.1, 2);
+
+        assertThat(SlopeHold.across(two, 0.45).degrees())
+                .isCloseTo(SlopeHold.across(one, 0.45).degrees(), within(1e-9));
+        assertThat(SlopeHold.climb(two, 0.45).degrees())
+                .isCloseTo(SlopeHold.climb(one, 0.45).degrees(), within(1e-9));
+        assertThat(Tip.backward(two).degrees()).isCloseTo(Tip.backward(one).degrees(), within(1e-9));
+        SlopeLoads light = SlopeLoads.across(one, Angle.ofDegrees(15)).value().orElseThrow();
+        SlopeLoads heavy = SlopeLoads.across(two, Angle.ofDegrees(15)).value().orElseThrow();
+        assertThat(heavy.lower().kilograms()).isCloseTo(2 * light.lower().kilograms(), within(1e-9));
+        assertThat(heavy.upper().kilograms()).isCloseTo(2 * light.upper().kilograms(), within(1e-9));
+    }
+
+    /** What the wheels carry is the part of the weight square to the slope. */
+    @Test
+    void slopes_loads_addUpToTheWeightTimesItsCosine() {
+        Stance s = Stances.at(0.55, 1);
+        for (int degrees = 0; degrees <= 30; degrees += 5) {
+            Angle slope = Angle.ofDegrees(degrees);
+            double due = s.mass().kilograms() * Math.cos(slope.radians());
+            SlopeLoads across = SlopeLoads.across(s, slope).value().orElseThrow();
+            SlopeLoads up = SlopeLoads.up(s, slope).value().orElseThrow();
+            assertThat(across.lower().plus(across.upper()).kilograms()).isCloseTo(due, within(1e-9));
+            assertThat(up.lower().plus(up.upper()).kilograms()).isCloseTo(due, within(1e-9));
+        }
+    }
+
     @Test
     void stress_deeper_isLess() {
         assertThat(DepthStress.below(93e3, 0.0269, 0, 5)).isEqualTo(93e3);

@@ -4,6 +4,7 @@ import footing.core.money.ReferenceValue;
 import footing.core.quantity.Angle;
 import footing.core.quantity.Length;
 import footing.core.quantity.Mass;
+import footing.core.quantity.Pressure;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -66,6 +67,7 @@ class GroundReferenceTest {
             case "newSpeed" -> x[3] * Rolling.speedRatio(radius(x[0], x[1]), radius(x[0], x[2]));
             case "wheelSpeed" -> x[2] / 3.6 / radius(x[0], x[1]).meters() * 60 / (2 * Math.PI);
             case "band" -> ShearBand.pressure(x[0], x[1], x[2]);
+            case "bandPsi" -> new Pressure(ShearBand.pressure(x[0], x[1], x[2])).psi();
             case "bandLength" -> ShearBand.printLength(x[0], x[1], x[2]);
             case "loadAtPressure" -> LoadRating.factor(x[0], x[1]);
             default -> throw new IllegalArgumentException(row.function());
@@ -83,6 +85,7 @@ class GroundReferenceTest {
             case "keller-load" -> c.load();
             case "keller-stress" -> c.stress();
             case "keller-length" -> c.length();
+            case "keller-dip" -> Deflection.flat(c.length(), x[2]);
             case "keller-shape" -> c.shape();
             case "keller-area" -> c.area();
             case "keller-mean" -> c.load() / c.area();

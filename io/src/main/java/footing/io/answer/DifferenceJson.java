@@ -11,6 +11,7 @@ import footing.core.fleet.Case;
 import footing.core.fleet.InForce;
 import java.io.Writer;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * inputs      [{input: path, before: V, after: V, follows}] that differ; V is {value: number or {low, likely, high},
  *             origin: stated | learned | typical | default} or null; follows: a default that moved with another input
  * others      [{path, before: text, after: text}] that differ beside numbers
+ * measures    [{path, before, after}] that differ, in SI units; null where one was not stated
  * machines    [{id, before: S, after: S, recommended: P, asBefore: P}]; S is {id, when, carried, verdict, saving: as in
  *             footing-answer/1} of what is recommended, or null; asBefore follows the entry recommended before
  * fleet       {recommended: P, asBefore: P}
@@ -62,6 +64,11 @@ public final class DifferenceJson {
             json.text("path", c.path());
             json.text("before", c.before());
             json.text("after", c.after());
+        });
+        json.objects("measures", d.measures(), c -> {
+            json.text("path", c.path());
+            json.number("before", boxed(c.before()));
+            json.number("after", boxed(c.after()));
         });
         json.objects("machines", d.machines(), this::machine);
         json.object("fleet", () -> splits(d.recommended(), d.asBefore()));
@@ -124,5 +131,9 @@ public final class DifferenceJson {
         json.array("inputs", () -> part.inputs().forEach(i -> json.text(i.path())));
         json.textOrNull("machine", part.machine().isEmpty() ? null : part.machine());
         json.number("change", part.change());
+    }
+
+    private static @Nullable Double boxed(OptionalDouble x) {
+        return x.isPresent() ? x.getAsDouble() : null;
     }
 }

@@ -65,7 +65,19 @@ final class MachineReader {
                 consider,
                 when,
                 upcharge,
-                measures);
+                measures,
+                fitted(machine, carries, consider));
+    }
+
+    /** The package that was on it when it was measured after fitting: the carried one, one it considers, or a named one. */
+    private @Nullable String fitted(
+            Found machine, Case.@Nullable WheelPackage carries, List<Case.WheelPackage> consider) {
+        Found at = machine.get("fitted").get("wheels");
+        String id = at.text();
+        boolean known = id == null
+                || (carries != null && carries.id().equals(id))
+                || consider.stream().anyMatch(p -> p.id().equals(id));
+        return known || packages.find(at) != null ? id : null;
     }
 
     /** What is stated, and what its class usually has where nothing is. */

@@ -23,12 +23,18 @@ public final class BodyFields {
     private static final WordForm SEATS =
             WordForm.of(Arrays.stream(Seat.values()).map(BodyFields::word).toArray(String[]::new));
 
+    /** Where a machine says which package was on it when the rest of {@code fitted} was measured. */
+    public static final String FITTED = "fitted.wheels";
+
     private BodyFields() {}
 
     /** All of a place. */
     public static List<Field> of(Place place) {
         Map<String, Form> forms = forms(Measure.of(place));
         forms.put(seatPath(place), SEATS);
+        if (place == Place.MACHINE) {
+            forms.put(FITTED, TextForm.id("the id of the package that was on it when it was measured"));
+        }
         return fields(forms);
     }
 

@@ -1,5 +1,6 @@
 package footing.io.interview;
 
+import footing.core.fleet.SidewallSize;
 import footing.io.form.Node;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
@@ -144,9 +145,9 @@ final class TypedText {
     }
 
     private static Read size(String typed) {
-        return TireSize.of(typed)
-                .map(s -> Read.fine(
-                        Plain.number(s.diameter()) + "x" + Plain.number(s.width()) + "-" + Plain.number(s.rim())))
+        return SidewallSize.of(typed)
+                .map(s -> Read.fine(Plain.number(s.diameterInches()) + "x" + Plain.number(s.widthInches()) + "-"
+                        + Plain.number(s.rimInches())))
                 .orElseGet(() ->
                         wrong(typed, "is not a size", "diameter x width - rim fits, as on the sidewall: 24x12-12"));
     }

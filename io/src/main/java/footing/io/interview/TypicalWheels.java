@@ -4,6 +4,7 @@ import footing.core.fleet.Case;
 import footing.core.fleet.Key;
 import footing.core.fleet.Kind;
 import footing.core.fleet.Position;
+import footing.core.fleet.SidewallSize;
 import footing.io.catalog.AssemblyForm;
 import footing.io.catalog.Catalog;
 import java.util.Comparator;
@@ -15,7 +16,7 @@ final class TypicalWheels {
 
     /** The typical assembly of a kind. */
     static Case.Assembly of(Position position, Kind kind, String size) {
-        TireSize wanted = TireSize.of(size).orElseThrow();
+        SidewallSize wanted = SidewallSize.of(size).orElseThrow();
         return Catalog.starter().articles().values().stream()
                 .map(Catalog.Article::assembly)
                 .filter(a -> a.position() == position && a.kind() == kind)
@@ -46,9 +47,9 @@ final class TypicalWheels {
         return airless.numbers().get(Key.PRICE).orElseThrow().likely();
     }
 
-    private static TireSize sizeOf(Case.Assembly assembly) {
+    private static SidewallSize sizeOf(Case.Assembly assembly) {
         return Optional.ofNullable(assembly.size())
-                .flatMap(TireSize::of)
+                .flatMap(SidewallSize::of)
                 .orElseThrow(() -> new IllegalStateException(assembly.id() + " has no size"));
     }
 }

@@ -7,6 +7,7 @@ import footing.core.fleet.Key;
 import footing.core.fleet.Kind;
 import footing.core.fleet.Place;
 import footing.core.fleet.Position;
+import footing.core.fleet.SidewallSize;
 import footing.io.catalog.AssemblyForm;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,7 +57,7 @@ final class WheelsText {
         String typical = String.valueOf(typical(field, Kind.AIR).size());
         String end = field.startsWith("drive") ? "drives" : "casters";
         String whose = "Size of the " + end + ": " + given.text(field) + " (" + Remark.of(given, field) + ").";
-        boolean same = TireSize.of(typical).equals(TireSize.of(given.text(field)));
+        boolean same = SidewallSize.of(typical).equals(SidewallSize.of(given.text(field)));
         lines.comment(
                 0,
                 whose + (same ? "" : " There are no typical figures for it; the nearest size stands in: " + typical));

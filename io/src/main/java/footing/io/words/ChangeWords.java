@@ -4,6 +4,7 @@ import footing.core.answer.Verdict;
 import footing.core.compare.Changed;
 import footing.core.compare.Difference;
 import footing.core.compare.MachineDifference;
+import footing.core.compare.MeasureChange;
 import footing.core.compare.OtherChange;
 import footing.core.compare.Part;
 import footing.core.compare.Split;
@@ -11,11 +12,13 @@ import footing.core.fleet.InForce;
 import footing.core.fleet.Input;
 import footing.core.fleet.Key;
 import footing.core.fleet.Origin;
+import footing.core.fleet.Place;
 import footing.core.fleet.When;
 import footing.io.form.Written;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /** What a comparison of two versions of a case says, in words. */
@@ -41,7 +44,9 @@ public final class ChangeWords {
             Map.entry("new", "whether it is yet to be bought"),
             Map.entry("carries", "what it carries now"),
             Map.entry("consider", "what is considered for it"),
-            Map.entry("when", "when it may change over"));
+            Map.entry("when", "when it may change over"),
+            Map.entry("seat", "how the lug nuts seat"),
+            Map.entry("wheels", "what was on it when it was measured"));
 
     private ChangeWords() {}
 
@@ -111,7 +116,21 @@ public final class ChangeWords {
 
     /** What differs beside numbers, a sentence each. */
     public static List<String> others(Difference d) {
-        return d.others().stream().map(ChangeWords::told).toList();
+        List<String> all =
+                new ArrayList<>(d.others().stream().map(ChangeWords::told).toList());
+        d.measures().forEach(m -> all.add(measured(m, d.after().heading().si())));
+        return all;
+    }
+
+    private static String measured(MeasureChange c, boolean si) {
+        String owner = (c.measure().place() == Place.MACHINE ? "Machine " : "Assembly ") + c.owner();
+        String was = value(c, c.before(), si);
+        String is = value(c, c.after(), si);
+        return owner + ": " + c.measure().label() + " was " + was + " and is " + is + ".";
+    }
+
+    private static String value(MeasureChange c, OptionalDouble x, boolean si) {
+        return x.isEmpty() ? "not stated" : new Quantities(si).value(c.measure().physical(), x.getAsDouble());
     }
 
     private static String told(OtherChange c) {
@@ -122,7 +141,8 @@ public final class ChangeWords {
             return Lists.capital(place + " " + rest + (c.before().isEmpty() ? " is new." : " is no longer there."));
         }
         int last = rest.lastIndexOf('.');
-        String owner = rest.substring(0, Math.max(0, last)).replaceFirst("\\.?fixes\\[(\\d+)\\]$", "");
+        String owner =
+                rest.substring(0, Math.max(0, last)).replaceFirst("\\.?(fixes\\[\\d+\\]|hub\\.drive|fitted)$", "");
         String subject = place.isEmpty() || place.equals("the") ? "" : place + " " + owner + ": ";
         String name = rest.substring(last + 1);
         return Lists.capital(subject + NAMES.getOrDefault(name, name)) + " was " + shown(c.before()) + " and is "

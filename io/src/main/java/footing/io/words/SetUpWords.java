@@ -97,7 +97,7 @@ public record SetUpWords(boolean si, Lacking lacking) {
     /** The hanger turns, in a sentence for each pair. */
     public List<Line> turns(SetUp s) {
         List<Line> lines = new ArrayList<>();
-        Judged<SetUp.Turns> turns = lacking.note(s.turns());
+        Judged<SetUp.Hangers> turns = lacking.note(s.turns());
         turns.value().ifPresent(t -> {
             lines.add(new Line("rear hangers", turned(t.rear())));
             lines.add(new Line("front hangers", turned(t.front())));
@@ -120,8 +120,13 @@ public record SetUpWords(boolean si, Lacking lacking) {
         Quantities q = new Quantities(si);
         String range = q.shift(j.least()) + " to " + q.shift(j.most());
         return new Line(
-                what(j.what()),
-                q.length(j.value()) + ", due " + range + ": " + (j.reached() ? "reached" : "set it again"));
+                what(j.what()), shown(j) + ", due " + range + ": " + (j.reached() ? "reached" : "set it again"));
+    }
+
+    private String shown(Measured.Judgment j) {
+        Quantities q = new Quantities(si);
+        boolean moved = j.what() == Measured.What.REAR_HANGERS || j.what() == Measured.What.FRONT_HANGERS;
+        return moved ? q.shift(j.value()) : q.length(j.value());
     }
 
     private static String what(Measured.What what) {
@@ -130,6 +135,8 @@ public record SetUpWords(boolean si, Lacking lacking) {
             case FRONT_SIDES -> "front, left less right";
             case RAKE -> "rake";
             case HEIGHT -> "height of cut";
+            case REAR_HANGERS -> "rear hangers lowered";
+            case FRONT_HANGERS -> "front hangers lowered";
         };
     }
 }
