@@ -62,8 +62,10 @@ final class DeckSketch {
     private double side() {
         double wheelbase = setUp.measures().get(Measure.WHEELBASE).orElseThrow();
         WheelPair after = setUp.change().after();
-        double rear = Math.max(diameter(after.drive()), diameter(setUp.change().before().drive()));
-        double front = Math.max(diameter(after.caster()), diameter(setUp.change().before().caster()));
+        double rear = Math.max(
+                diameter(after.drive()), diameter(setUp.change().before().drive()));
+        double front = Math.max(
+                diameter(after.caster()), diameter(setUp.change().before().caster()));
         double scale = (Sketch.WIDE - 2 * EDGE) / (wheelbase + rear / 2 + front / 2);
         double floor = EDGE + scale * Math.max(rear, front) * 1.02;
         Spot origin = new Spot(EDGE + scale * rear / 2, floor);
