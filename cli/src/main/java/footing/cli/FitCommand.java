@@ -11,6 +11,7 @@ import footing.core.fleet.Measures;
 import footing.core.quantity.Length;
 import footing.io.answer.FitJson;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -64,6 +65,15 @@ final class FitCommand implements Callable<Integer> {
                             + " right, such as \"3.3 in, 3.3 in, 3.1 in, 3.1 in\".")
     private @Nullable String measured;
 
+    @Option(
+            names = "--card",
+            paramLabel = "FILE.pdf",
+            description = "Print the fitting card as well: what to do in the bay, in order, with the numbers to reach.")
+    private @Nullable String card;
+
+    @Mixin
+    private PaperFile on;
+
     private final Terminal terminal;
 
     FitCommand(Terminal terminal) {
@@ -73,6 +83,7 @@ final class FitCommand implements Callable<Integer> {
     @Override
     public Integer call() throws BadInput, IOException {
         var out = spec.commandLine().getOut();
+        Path pdf = card == null ? null : on.free(terminal, card);
         Case stated = about.read(terminal, spec.commandLine().getErr());
         String machine = about.id();
         Case.WheelPackage wanted = wanted(stated.machine(machine), stated.packages());
@@ -90,6 +101,10 @@ final class FitCommand implements Callable<Integer> {
             out.print(FitText.of(stated, fit, setUp, judged, terminal.letters()));
         }
         out.flush();
+        if (pdf != null) {
+            CardFile.write(stated, wanted, setUp, on.size(stated), pdf);
+            spec.commandLine().getErr().println("Wrote " + terminal.letters().shown(String.valueOf(card)));
+        }
         return 0;
     }
 

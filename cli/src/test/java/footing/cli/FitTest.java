@@ -142,6 +142,23 @@ class FitTest {
     }
 
     @Test
+    void fit_card_isAPdfNotWrittenOverUnasked(@TempDir Path folder) throws IOException {
+        String file = folder.resolve("card.pdf").toAbsolutePath().toString();
+        Run first = Run.of("fit", Run.NINE_MACHINES, "E1", "airless-24", "--json", "--card", file, "--paper", "a4");
+        Run again = Run.of("fit", Run.NINE_MACHINES, "E1", "airless-24", "--card", file);
+        Run odd = Run.of("fit", Run.NINE_MACHINES, "E1", "airless-24", "--card", file, "--paper", "legal", "--force");
+
+        assertThat(first.code()).isZero();
+        assertThat(JsonMapper.shared().readTree(first.out()).get("format").asString())
+                .isEqualTo("footing-fit/1");
+        assertThat(new String(Files.readAllBytes(Path.of(file)), java.nio.charset.StandardCharsets.ISO_8859_1))
+                .startsWith("%PDF");
+        assertThat(again.code()).isEqualTo(2);
+        assertThat(again.err()).contains("--force");
+        assertThat(odd.code()).isEqualTo(2);
+    }
+
+    @Test
     void fit_unknownPackage_isCodeTwo() {
         Run run = Run.of("fit", Run.NINE_MACHINES, "E1", "airles-24");
 
