@@ -35,7 +35,7 @@ import java.util.OptionalDouble;
 
 /** The fitting card of a machine and a package, as a PDF to take to the bay. */
 public final class FittingCard {
-    private static final double PRINTED = 0.72;
+    private static final double PRINTED = 0.92;
 
     private final Case stated;
     private final Case.Machine machine;

@@ -91,9 +91,7 @@ final class SlopeSketch {
         Spot left = at(-1.45 * half, 0);
         Spot right = at(1.55 * half, 0);
         pen.line(left, right, Line.FIRM);
-        Spot level = left.plus(64, 0);
-        pen.line(left, level, Line.THIN);
-        pen.text(left.plus(0, -8), Side.RIGHT, Figures.decimals(slope.degrees(), 1) + " deg");
+        pen.text(at(0, 0).plus(0, 44), Side.MIDDLE, Figures.decimals(slope.degrees(), 1) + " deg");
         double caster = stance.frame().caster().meters() / 2;
         for (double x : new double[] {-caster, caster}) {
             pen.line(at(x, 0), at(x, -0.03), Line.THIN);
