@@ -6,7 +6,6 @@ import footing.core.fleet.Case;
 import footing.core.fleet.InForce;
 import footing.core.fleet.Input;
 import footing.core.fleet.Key;
-import footing.core.fleet.Origin;
 import footing.core.fleet.Place;
 import footing.core.fleet.Position;
 import footing.core.fleet.ResolvedMachine;
@@ -81,7 +80,7 @@ final class Drivers {
         if (all.equals(base)) {
             return unmoved;
         }
-        return input.origin() == Origin.DEFAULT
+        return input.origin().isGuess()
                 ? decided(baseline.with(new MachineFutures(affected(all, input.input()), seed, shared).runAll(futures)))
                 : saving(all, input.input());
     }
@@ -149,14 +148,14 @@ final class Drivers {
     }
 
     /**
-     * The defaults in force, the largest swing first. Where a default says there is none of a thing, it is also judged by
+     * The defaults in force and what the case marks as a guess, the largest swing first. Where a default says there is none of a thing, it is also judged by
      * what it may well be elsewhere ({@link Key#elsewhere}); drivers leave that out.
      */
     List<MachineAnswer.Guess> guesses() {
         List<MachineAnswer.Guess> guesses = new ArrayList<>();
         for (int i = 0; i < inputs.size(); i++) {
             InForce input = inputs.get(i);
-            if (input.origin() == Origin.DEFAULT) {
+            if (input.origin().isGuess()) {
                 List<End> tried = List.of(ends).subList(ENDS * i, ENDS * (i + 1));
                 double moved =
                         Math.abs(tried.get(HIGH).saving() - tried.get(LOW).saving());

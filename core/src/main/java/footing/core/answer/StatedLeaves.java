@@ -78,6 +78,7 @@ final class StatedLeaves {
         };
         String source = switch (input.origin()) {
             case STATED -> "yours: " + input.input().path();
+            case GUESSED -> "a guess: " + input.input().path();
             case LEARNED -> "from your records: " + input.input().path();
             case TYPICAL -> "typical, not a quote: " + input.input().path();
             case DEFAULT -> "not stated: " + input.why();

@@ -83,7 +83,7 @@ final class MachineJson {
         } else {
             json.number("value", number.value().likely());
         }
-        json.text("provenance", number.why());
+        json.text("provenance", number.origin() == Origin.DEFAULT ? number.why() : "marked as a guess in the case");
         json.number("swing", guess.swing());
         json.flag("turnsVerdict", guess.turnsVerdict());
     }

@@ -8,6 +8,7 @@ import footing.io.casefile.CaseFile;
 import footing.io.casefile.Reading;
 import footing.io.form.At;
 import footing.io.form.FileText;
+import footing.io.form.GuessMarks;
 import footing.io.form.Node;
 import footing.io.form.NumberForm;
 import footing.io.form.Problems;
@@ -20,8 +21,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Changes the text of a case file, YAML or JSON, one value at a time. Comments, order, quotes, line breaks and all else
- * stay as they were, byte for byte; what comes out is read as a case, and if anything is wrong with it the problems are
- * returned and the text stays.
+ * stay as they were, byte for byte, but for two things: the comment that marks a value as a guess says that it is yours
+ * now, and a line that stands there switched off is switched on. What comes out is read as a case, and if anything is
+ * wrong with it the problems are returned and the text stays.
  *
  * <p><b>Paths</b> are those of {@link Input#path}, such as {@code crews.north.fixes[1].delay} or {@code
  * machines.E2.worn.drive}. A key that isn't there goes behind the keys that usually stand before it; groups and lists
@@ -98,6 +100,10 @@ public final class CaseEdit {
         if (root == null || route == null || !leadsSomewhere(route, root)) {
             return null;
         }
+        String on = switchedOn(text, route, root);
+        if (!on.equals(text)) {
+            return put(on, path, typed);
+        }
         At at = at(route, root);
         Key key = route.key();
         Typed value = key == null ? Typed.other(typed, at, problems) : Typed.number(key, typed, at, problems);
@@ -110,6 +116,29 @@ public final class CaseEdit {
         return end != null && route.sibling(end).find(root) != null
                 ? bothEnds(text, root, route, value, end)
                 : spliced(text, root, route, value);
+    }
+
+    /** A key that stands there switched off is switched on before it is set, so that its line and remark serve again. */
+    private static String switchedOn(String text, Route route, Node root) {
+        Node here = root;
+        for (int depth = 0; depth < route.steps().size(); depth++) {
+            Step step = route.steps().get(depth);
+            int i = step.in(here);
+            if (i < 0) {
+                return here instanceof Node.Mapping group && step instanceof Step.Name name
+                        ? switchedOn(text, root, route.steps().subList(0, depth + 1), group, name)
+                        : text;
+            }
+            here = Step.child(here, i);
+        }
+        return text;
+    }
+
+    private static String switchedOn(String text, Node root, List<Step> way, Node.Mapping group, Step.Name name) {
+        String on = GuessMarks.switchedOn(text, group, name.name());
+        Node then = on.equals(text) ? null : FileText.tree(on, new Problems(FILE));
+        // Only what was asked for may have come in.
+        return then != null && Tree.alike(Tree.with(then, way, null), root) ? on : text;
     }
 
     /** Sets the share of flats at one end where it is stated, and the rest at the other. */
@@ -130,7 +159,23 @@ public final class CaseEdit {
             problems.error(at(route, root), "", "there is no such place in this file", "check the ids and indices");
             return null;
         }
-        return asDue(changed, Tree.with(root, route.steps(), value.node()), at(route, root));
+        String ours = GuessMarks.unmarked(changed, lineOf(root, route.steps()));
+        return asDue(ours, Tree.with(root, route.steps(), value.node()), at(route, root));
+    }
+
+    /** The line of the key a way leads to; 0 if there is none. */
+    private static int lineOf(Node root, List<Step> steps) {
+        Node here = root;
+        int line = 0;
+        for (Step step : steps) {
+            int i = step.in(here);
+            if (i < 0) {
+                return 0;
+            }
+            line = here instanceof Node.Mapping m ? m.entries().get(i).key().line() : line;
+            here = Step.child(here, i);
+        }
+        return line;
     }
 
     private @Nullable String takeOut(String text, String path) {

@@ -21,7 +21,11 @@ import org.jspecify.annotations.Nullable;
  * A part of a checked file, from which values are taken. What is missing or was found wrong is simply not there: its
  * problem has been reported by the check.
  */
-public record Found(@Nullable Node node, At at) {
+public record Found(@Nullable Node node, At at, boolean guess) {
+    public Found(@Nullable Node node, At at) {
+        this(node, at, false);
+    }
+
     public boolean has(String name) {
         return entry(name) != null;
     }
@@ -39,7 +43,7 @@ public record Found(@Nullable Node node, At at) {
         Node.Entry entry = entry(name);
         return entry == null
                 ? new Found(null, at.key(at.line(), name))
-                : new Found(entry.value(), at.key(entry.key().line(), name));
+                : new Found(entry.value(), at.key(entry.key().line(), name), entry.guess());
     }
 
     public List<Found> items() {
@@ -113,7 +117,8 @@ public record Found(@Nullable Node node, At at) {
             Spread value = key == Key.UPCHARGE ? null : there.number(key);
             if (value != null) {
                 boolean learned = LearnedForm.isLearned(there.node);
-                stated.put(key, new Numbers.Stated(value, learned ? Origin.LEARNED : origin));
+                Origin whose = there.guess && origin == Origin.STATED ? Origin.GUESSED : origin;
+                stated.put(key, new Numbers.Stated(value, learned ? Origin.LEARNED : whose));
                 if (learned && key == Key.LIFE) {
                     // How unsure the life is comes from the records too; a stated one below takes its place.
                     stated.put(Key.LIFE_UNSURE, new Numbers.Stated(Spread.of(0), Origin.LEARNED));

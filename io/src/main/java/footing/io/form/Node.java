@@ -87,7 +87,12 @@ public sealed interface Node {
         }
     }
 
-    record Entry(Scalar key, Node value) {}
+    /** A key with its value; {@code guess} if a comment of the file marks it as one. */
+    record Entry(Scalar key, Node value, boolean guess) {
+        public Entry(Scalar key, Node value) {
+            this(key, value, false);
+        }
+    }
 
     /** What was refused before anybody looked at its meaning; its problem is already reported. */
     record Refused(Span span) implements Node {

@@ -2,6 +2,7 @@ package footing.io.form;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Deque;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
@@ -27,12 +28,14 @@ final class TreeReader {
     private static final Mark NOWHERE = new Mark("", 0, 0, 0, new int[0], 0);
 
     private final Problems problems;
+    private final BitSet guesses;
     private final Deque<Open> open = new ArrayDeque<>();
     private @Nullable Node root;
     private int documents;
 
-    private TreeReader(Problems problems) {
+    private TreeReader(Problems problems, BitSet guesses) {
         this.problems = problems;
+        this.guesses = guesses;
     }
 
     /** A list or mapping whose end hasn't come yet; a mapping's keys and values alternate. */
@@ -47,7 +50,7 @@ final class TreeReader {
 
     /** The tree; null if there is none, with its problem reported. */
     static @Nullable Node read(String text, Problems problems) {
-        TreeReader reader = new TreeReader(problems);
+        TreeReader reader = new TreeReader(problems, GuessMarks.lines(text));
         LoadSettings settings =
                 LoadSettings.builder().setCodePointLimit(FileText.MOST_BYTES).build();
         try {
@@ -137,7 +140,7 @@ final class TreeReader {
                 continue;
             }
             Node.Entry first = entries.putIfAbsent(
-                    scalar.text(), new Node.Entry(scalar, closed.nodes().get(i + 1)));
+                    scalar.text(), new Node.Entry(scalar, closed.nodes().get(i + 1), guesses.get(scalar.line())));
             if (first != null) {
                 problems.error(
                         at.key(key.line(), scalar.text()),

@@ -105,7 +105,8 @@ final class CrewText {
                 6,
                 "- {from: " + given.text("firstCut") + ", to: " + SeasonDays.endOfWeeks(given, weeks)
                         + ", makeUpToday: " + Plain.number(made.today() / 2) + " h, makeUpLater: "
-                        + Plain.number(made.likely() / 2) + " %}");
+                        + Plain.number(made.likely() / 2) + " %}",
+                Remark.PRACTICE);
     }
 
     /** Percent of the crew's mowing that stops with one mower. */

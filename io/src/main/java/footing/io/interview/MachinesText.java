@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 final class MachinesText {
     private static final BigDecimal FEW = new BigDecimal("0.1");
 
+    private static final String WORN = "guess: reckoned from the meter and the life of a set; ask when they were new";
     private final Given given;
     private final CaseLines lines;
     private final Packages packages;
@@ -62,10 +63,10 @@ final class MachinesText {
         to.line(4, "keepUntil: " + given.text("keepUntil"), Remark.of(given, "keepUntil"));
         to.line(4, "hoursPerYear: " + given.text("hoursPerYear"), Remark.of(given, "hoursPerYear"));
         if (!order) {
-            to.line(
-                    4,
-                    "worn: {drive: " + worn("drive") + ", caster: " + worn("caster") + "}",
-                    "hours on the sets; guess: reckoned from the meter and the life of a set; ask when they were new");
+            to.comment(4, "Hours on the sets.");
+            to.line(4, "worn:");
+            to.line(6, "drive: " + worn("drive"), WORN);
+            to.line(6, "caster: " + worn("caster"), WORN);
         }
     }
 
@@ -88,7 +89,7 @@ final class MachinesText {
             default -> "they keep going";
         };
         String meaning = yours
-                ? Remark.YOURS + ": " + words + "; that this is " + share + " of the crew's mowing is a guess"
+                ? words + " is yours; that this is " + share + " of the crew's mowing is a guess"
                 : "share of the crew's mowing it does; " + Remark.of(given, "others");
         to.line(4, "crewOutput: " + share, meaning);
     }
@@ -114,7 +115,7 @@ final class MachinesText {
             default -> "{drive: 60 %, caster: 40 %}";
         };
         String whoseEnd =
-                given.isYours("flatsEnd") ? "yours which end; the shares are a guess" : Remark.of(given, "flatsEnd");
+                given.isYours("flatsEnd") ? "which end is yours; the shares are a guess" : Remark.of(given, "flatsEnd");
         to.line(given.isYours("flatsEnd"), 4, "flatsAt: " + end, whoseEnd);
     }
 

@@ -3,6 +3,7 @@ package footing.io.interview;
 import footing.core.chance.Metalog;
 import footing.core.chance.Spread;
 import footing.core.fleet.Case;
+import footing.core.fleet.Dimension;
 import footing.core.fleet.Key;
 import footing.core.fleet.Kind;
 import footing.core.fleet.Place;
@@ -14,6 +15,8 @@ import java.util.List;
 
 /** Writes the assemblies and the packages made of them. */
 final class WheelsText {
+    private static final String TYPICAL = "typical price, not a quote";
+
     private final Given given;
     private final CaseLines lines;
     private final Packages packages;
@@ -81,26 +84,38 @@ final class WheelsText {
 
     private void writeWheel(Case.Assembly wheel) {
         boolean own = isWithoutCatalog(given) || isQuoted(wheel) || isOwnLife(wheel);
-        String off = own ? "" : "#";
-        lines.line(2, off + wheel.id() + ":", remark(wheel));
-        lines.line(4, off + "{" + String.join(", ", description(wheel)) + ",");
-        lines.line(4, off + " " + String.join(", ", figures(wheel)) + "}");
+        if (!own) {
+            lines.line(2, "#" + wheel.id() + ":", "guess: " + TYPICAL + dollars());
+            lines.line(4, "#{" + String.join(", ", description(wheel)) + ",");
+            lines.line(4, "# " + String.join(", ", figures(wheel)) + "}");
+            return;
+        }
+        lines.line(2, wheel.id() + ":");
+        description(wheel).forEach(part -> lines.line(4, part));
+        for (Key key : Key.of(Place.ASSEMBLY)) {
+            wheel.numbers()
+                    .get(key)
+                    .ifPresent(x -> lines.line(4, key.key() + ": " + value(wheel, key, x), remark(wheel, key)));
+        }
+        if (isQuoted(wheel)) {
+            lines.line(4, "changeHours: 0 h", "yours: the quote is for a fitted pair");
+        }
     }
 
-    private String remark(Case.Assembly wheel) {
-        List<String> parts = new ArrayList<>();
-        if (isQuoted(wheel)) {
-            parts.add(
-                    "price yours: half of " + given.text("pairPrice") + " for a fitted pair, so no time to change it");
+    private String remark(Case.Assembly wheel, Key key) {
+        if (key == Key.PRICE && isQuoted(wheel)) {
+            return "yours: half of " + given.text("pairPrice") + " for a fitted pair";
         }
-        if (isOwnLife(wheel)) {
+        if (key == Key.LIFE && isOwnLife(wheel)) {
             boolean carried = wheel.kind() == TypicalWheels.kind(given, "driveKind");
             String here = given.text("life") + " h";
-            parts.add(carried ? "life yours: " + here + onGrass() : "life in proportion to your " + here + ", a guess");
+            return carried ? "yours: " + here + onGrass() : "guess: in proportion to your " + here;
         }
-        String price = "guess: typical price, not a quote" + (given.is("currency", "USD") ? "" : ", of US dollars");
-        parts.add(isQuoted(wheel) ? "the rest a guess: typical" : price);
-        return String.join("; ", parts);
+        return "guess: " + (key.dimension() == Dimension.MONEY ? TYPICAL + dollars() : "typical");
+    }
+
+    private String dollars() {
+        return given.is("currency", "USD") ? "" : ", of US dollars";
     }
 
     private String onGrass() {
@@ -122,9 +137,6 @@ final class WheelsText {
         List<String> parts = new ArrayList<>();
         for (Key key : Key.of(Place.ASSEMBLY)) {
             wheel.numbers().get(key).ifPresent(x -> parts.add(key.key() + ": " + value(wheel, key, x)));
-        }
-        if (isQuoted(wheel)) {
-            parts.add("changeHours: 0 h");
         }
         return parts;
     }

@@ -39,6 +39,7 @@ final class Wheels {
         return switch (price.origin()) {
             case TYPICAL -> "typical, not a quote" + (day == null ? "" : ", of " + day);
             case STATED -> day == null ? "yours, as of " + stated.heading().asOf() : "quoted " + day;
+            case GUESSED -> "a guess, not a quote";
             case LEARNED -> "from your records";
             case DEFAULT -> "a guess: " + price.why();
         };

@@ -106,7 +106,7 @@ public final class ChangeWords {
         }
         String value =
                 exactly ? Written.spread(number.input().key().dimension(), number.value()) : Naming.value(number);
-        String whose = number.origin() == Origin.DEFAULT ? " (a guess)" : "";
+        String whose = number.origin().isGuess() ? " (a guess)" : "";
         return value + (number.origin() == Origin.TYPICAL ? " (typical)" : whose);
     }
 

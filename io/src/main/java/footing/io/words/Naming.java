@@ -70,6 +70,7 @@ public final class Naming {
     public static String provenance(InForce number) {
         return switch (number.origin()) {
             case STATED -> "yours";
+            case GUESSED -> "a guess of the case file";
             case LEARNED -> "from your records";
             case TYPICAL -> "typical, not a quote";
             case DEFAULT -> "a guess: " + number.why();
@@ -78,6 +79,6 @@ public final class Naming {
 
     /** True for a number somebody should be told was not the user's. */
     public static boolean isGuess(InForce number) {
-        return number.origin() == Origin.DEFAULT || number.origin() == Origin.TYPICAL;
+        return number.origin().isGuess() || number.origin() == Origin.TYPICAL;
     }
 }

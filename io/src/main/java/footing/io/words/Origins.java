@@ -29,6 +29,7 @@ public final class Origins {
         add(parts, count(numbers, Origin.STATED), "yours");
         add(parts, count(numbers, Origin.LEARNED), "from your records");
         add(parts, count(numbers, Origin.TYPICAL), "typical figures, not quotes");
+        add(parts, count(numbers, Origin.GUESSED), "guesses of your file");
         add(parts, count(numbers, Origin.DEFAULT), "guesses of Footing");
         return "It rests on " + Figures.money(numbers.size()) + " numbers: " + Lists.and(parts) + ".";
     }

@@ -116,11 +116,17 @@ public final class Reason {
         return advice.machine().machine().flatsPerSeason();
     }
 
+    private static String who(Origin origin) {
+        return switch (origin) {
+            case LEARNED -> "your records say ";
+            case GUESSED, DEFAULT, TYPICAL -> "the guess is ";
+            case STATED -> "you said ";
+        };
+    }
+
     private String said() {
         Optional<InForce> found = flatsInForce();
-        String who = found.isEmpty()
-                ? "yours come to "
-                : found.get().origin() == Origin.LEARNED ? "your records say " : "you said ";
+        String who = found.map(InForce::origin).map(Reason::who).orElse("yours come to ");
         Spread spread = perSeason();
         String range = spread instanceof Metalog m
                 ? " (" + Figures.count(m.low()) + " to " + Figures.count(m.high()) + ")"
