@@ -103,7 +103,12 @@ final class Entries {
             return null;
         }
         double avoided = (carried.runningNominal() - o.runningNominal()) / futures.monthsCompared();
-        return new EntryAnswer.Monthly(futures.monthlyPayment(o.startCost()), avoided, futures.monthlyPayments());
+        return new EntryAnswer.Monthly(
+                futures.monthlyPayment(o.startCost()),
+                avoided,
+                futures.monthlyPayments(),
+                futures.monthsCompared(),
+                futures.paidByThen(o.startCost()));
     }
 
     private MachineAnswer.@Nullable CostPerFlat costPerFlat() {

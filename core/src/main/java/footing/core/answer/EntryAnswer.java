@@ -49,8 +49,20 @@ public record EntryAnswer(
      * A month's payment on the start cost against what is avoided in a month, up to the last payment or the trade.
      *
      * @param months of payments
+     * @param over months in which that much is avoided: to the last payment or the trade
+     * @param paid in all by then: down, the payments, and at the trade what is still owed
      */
-    public record Monthly(double payment, double avoided, int months) {}
+    public record Monthly(double payment, double avoided, int months, double over, double paid) {
+        /** True if the machine is traded before the loan is paid. */
+        public boolean isTradedFirst() {
+            return over < months;
+        }
+
+        /** What is avoided in all by then. */
+        public double avoidedInAll() {
+            return avoided * over;
+        }
+    }
 
     public ResolvedMachine.Entry entry() {
         return outcome.entry();

@@ -181,6 +181,11 @@ public final class MachineFutures {
         return plan.monthly.loan().payment(startCost);
     }
 
+    /** All that is paid of a start cost under that loan by its end or, if that comes first, the trade. */
+    public double paidByThen(double startCost) {
+        return plan.monthly.paid(startCost);
+    }
+
     /** Monthly payments of the case's loan, or the usual one. */
     public int monthlyPayments() {
         return plan.monthly.loan().months();

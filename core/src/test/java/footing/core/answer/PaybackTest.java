@@ -102,6 +102,21 @@ class PaybackTest {
         assertThat(dear().monthly()).extracting(EntryAnswer.Monthly::avoided).isEqualTo(540 / 24.0);
     }
 
+    /**
+     * 300 over 48 months, traded after 24 payments: half of them and, as a loan's balance is the present value of the
+     * payments left at its rate (derived), what is still owed.
+     */
+    @Test
+    void monthly_tradeBeforeTheLoanEnds_paysOffTheRest() {
+        draft.discountRate = 0.08;
+        EntryAnswer.Monthly monthly = Objects.requireNonNull(dear().monthly());
+        double rate = Math.pow(1.08, 1 / 12.0) - 1;
+        double owed = monthly.payment() * (1 - Math.pow(1 + rate, -24)) / rate;
+        assertThat(monthly.isTradedFirst()).isTrue();
+        assertThat(monthly.paid()).isCloseTo(24 * monthly.payment() + owed, within(1e-9));
+        assertThat(monthly.avoidedInAll()).isCloseTo(540, within(1e-9));
+    }
+
     @Test
     void monthly_nothingToPay_isNull() {
         draft.assembly("long").price = 0;

@@ -58,7 +58,8 @@ public record FlatByTheClock(
         return new Figure(
                 "flat-by-the-clock",
                 "One flat on " + machine + ", by the clock",
-                Lists.capital(fix.name()) + ", the average one: the machine waits " + Figures.money(waiting)
+                Lists.capital(fix.name()) + ", the fix that costs most in all: on average the machine waits "
+                        + Figures.money(waiting)
                         + " min, which pushes " + Figures.money(pushedBack)
                         + " minutes of the crew's mowing out of their place.",
                 Kind.TIMELINE,

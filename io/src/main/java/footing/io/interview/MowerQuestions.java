@@ -148,7 +148,7 @@ final class MowerQuestions {
                     BigDecimal usual = BigDecimal.valueOf(2000).max(twoSeasons).min(twenty);
                     return Plain.number(usual.min(BigDecimal.valueOf(25_000)));
                 },
-                "2,000 h, or two seasons from now where the meter is past it; " + PRACTICE,
+                "2,000 h, but at least two seasons and at most twenty from now; " + PRACTICE,
                 "look up the last mower traded");
     }
 

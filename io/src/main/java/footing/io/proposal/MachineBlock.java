@@ -62,7 +62,7 @@ final class MachineBlock {
             ClockedFlat.output(advice).ifPresent(said -> pages.paragraph(said, ""));
             pages.list(cost.fixes().stream()
                     .filter(f -> f.flats() > 0)
-                    .map(ClockedFlat::told)
+                    .map(f -> ClockedFlat.told(cost.fixes(), f))
                     .toList());
         }
         pages.paragraph(ClockedFlat.average(advice.machine()), "");

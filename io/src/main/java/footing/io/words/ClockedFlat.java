@@ -21,21 +21,31 @@ public final class ClockedFlat {
                 : cost.fixes().stream().max(Comparator.comparingDouble(f -> f.flats() * total(f)));
     }
 
-    /** 'To the yard, 115 min: 46 crew-minutes pushed back; 84 to make them up, 46 of work lost, 31 for parts.' */
-    public static String told(FixOutcome fix) {
+    /** How many of the flats are mended so: 'Tire ruined, 13 in 100 flats'. */
+    private static String named(List<FixOutcome> all, FixOutcome fix) {
+        double flats = all.stream().mapToDouble(FixOutcome::flats).sum();
+        return Lists.capital(fix.name())
+                + (flats > 0 ? ", " + Figures.money(100 * fix.flats() / flats) + " in 100 flats" : "");
+    }
+
+    /**
+     * 'To the yard, 26 in 100 flats, 115 min: 46 crew-minutes pushed back. It costs 84 in wages to make them up, 46 in
+     * work lost, 31 in parts.'
+     */
+    public static String told(List<FixOutcome> all, FixOutcome fix) {
         List<String> money = new ArrayList<>();
         if (Figures.shows(fix.paid())) {
-            money.add(Figures.money(fix.paid()) + " to make them up");
+            money.add(Figures.money(fix.paid()) + " in wages to make them up");
         }
         if (Figures.shows(fix.lost())) {
-            money.add(Figures.money(fix.lost()) + " of work lost");
+            money.add(Figures.money(fix.lost()) + " in work lost");
         }
         if (Figures.shows(fix.cash())) {
-            money.add(Figures.money(fix.cash()) + " for parts");
+            money.add(Figures.money(fix.cash()) + " in parts");
         }
         String minutes = Figures.money(MINUTES * fix.displaced()) + " crew-minutes pushed back";
-        return Lists.capital(fix.name()) + ", " + Figures.time(fix.delay()) + ": " + minutes
-                + (money.isEmpty() ? "" : "; " + String.join(", ", money)) + ".";
+        return named(all, fix) + ", " + Figures.time(fix.delay()) + ": " + minutes + "."
+                + (money.isEmpty() ? "" : " It costs " + Lists.and(money) + ".");
     }
 
     /** Why an hour of the machine isn't an hour of the crew; empty where it is. */

@@ -27,14 +27,34 @@ public final class Payment {
         return List.of(payment, avoided(monthly));
     }
 
-    private static String avoided(EntryAnswer.Monthly m) {
-        String over = " a month over that time, on average and in the money of the day";
+    static String avoided(EntryAnswer.Monthly m) {
+        String time = m.isTradedFirst() ? "until the trade, " + month(m.over()) + " on" : "over that time";
+        String average = ", on average and in the money of the day";
         if (m.avoided() < 0) {
-            return "They cost " + Figures.size(m.avoided()) + over + " more to run: no loan carries that.";
+            return "They cost " + Figures.size(m.avoided()) + " a month more to run " + time + average
+                    + ": no loan carries that.";
         }
-        String spared = "They spare " + Figures.money(m.avoided()) + over + ": ";
+        String spared = "They spare " + Figures.money(m.avoided()) + " a month " + time + average;
+        return m.isTradedFirst() || m.paid() > m.payment() * m.months() ? spared + inAll(m) : spared + monthly(m);
+    }
+
+    private static String monthly(EntryAnswer.Monthly m) {
         return m.avoided() >= m.payment()
-                ? spared + "they carry their own payment."
-                : spared + Figures.money(m.payment() - m.avoided()) + " short of the payment.";
+                ? ": they carry their own payment."
+                : ": " + Figures.money(m.payment() - m.avoided()) + " short of the payment.";
+    }
+
+    /** The loan outlasts the machine, or something is paid down: then the sums count, not a month. */
+    private static String inAll(EntryAnswer.Monthly m) {
+        double missing = m.paid() - m.avoidedInAll();
+        return ": " + Figures.money(m.avoidedInAll()) + " in all, against " + Figures.money(m.paid())
+                + (m.isTradedFirst() ? " paid by then, with what is still owed at the trade: " : " paid: ")
+                + (missing > 0 ? "they do not carry their own payment." : "they carry their own payment.");
+    }
+
+    /** '1 month', '31 months'. */
+    static String month(double months) {
+        String n = Figures.money(Math.rint(months));
+        return n + (n.equals("1") ? " month" : " months");
     }
 }

@@ -16,6 +16,8 @@ import java.util.Optional;
 /** Why a machine is told to do what it is told, in a line. */
 public final class Reason {
     private static final double WORTH_SAYING = 0.05;
+    /** An hour, in money: below it a rate reads as 0. */
+    static final double NEXT_TO_NOTHING = 0.005;
 
     private final Answer answer;
     private final Advice advice;
@@ -50,7 +52,8 @@ public final class Reason {
     private String nextBest(EntryAnswer about) {
         double dearer = -about.saving().mean();
         return "Next best, " + advice.piecesWhen() + ", costs " + Figures.money(dearer) + " more over its life"
-                + (advice.hasASeason() ? " (" + Figures.money(dearer / advice.seasons()) + " a season)." : ".");
+                + (advice.hasASeason() ? " (" + Figures.money(dearer / advice.seasons()) + " a season)." : ".")
+                + neverFitted(about) + whereFitted(about);
     }
 
     private String saves(EntryAnswer about) {
@@ -59,6 +62,9 @@ public final class Reason {
 
     private String perHourAndSeason(double money) {
         double hours = advice.machine().machine().hoursLeft();
+        if (Math.abs(money / hours) < NEXT_TO_NOTHING) {
+            return "next to nothing (" + Figures.money(money) + " over its life)";
+        }
         String hour = Figures.rate(money / hours) + " an hour run";
         return advice.hasASeason() ? hour + ", " + Figures.money(money / advice.seasons()) + " a season" : hour;
     }
@@ -102,9 +108,9 @@ public final class Reason {
         }
         boolean pays = about.saving().mean() >= 0;
         boolean moreIsBetter = pays == flats.at() <= flats.now();
-        String would = pays ? "Pays " : "Would pay ";
-        return would + (moreIsBetter ? "from " : "up to ") + Figures.counted(usual(flats), "flat") + " a season; "
-                + said() + ".";
+        String breakEven = Figures.counted(usual(flats), "flat") + " a season";
+        return (pays ? "On average it pays " : "On average it would pay ") + (moreIsBetter ? "from " : "up to ")
+                + breakEven + "; " + said() + ".";
     }
 
     private double usual(EntryAnswer.BreakEvenFlats flats) {
@@ -140,6 +146,14 @@ public final class Reason {
         return machine.numbers().get(Key.FLATS_PER_SEASON).isPresent()
                 ? new Values(stated, machine).find(Input.of(Key.FLATS_PER_SEASON, advice.id()))
                 : Optional.empty();
+    }
+
+    /** A mean over ways in which mostly nothing changes tells little of those in which something does. */
+    private static String whereFitted(EntryAnswer about) {
+        Double never = about.neverFitted();
+        return never == null || never < WORTH_SAYING || !(never < 1)
+                ? ""
+                : " Where one does, it costs " + Figures.money(-about.saving().mean() / (1 - never)) + " more.";
     }
 
     private static String neverFitted(EntryAnswer about) {

@@ -77,6 +77,10 @@ public final class Worth {
         double season = some.stream().mapToDouble(Worth::perSeason).sum();
         String aSeason =
                 some.stream().allMatch(Advice::hasASeason) ? " and " + Figures.money(season) + " a season" : "";
+        if (Math.abs(mean / hours) < Reason.NEXT_TO_NOTHING) {
+            return "worth next to nothing: " + Figures.money(mean) + " over " + lives(some.size())
+                    + ", in today's money";
+        }
         return "worth about " + Figures.rate(mean / hours) + " an hour run" + aSeason + ": " + Figures.money(mean)
                 + " over " + lives(some.size()) + ", in today's money";
     }
@@ -139,10 +143,26 @@ public final class Worth {
                 loans.stream().mapToDouble(EntryAnswer.Monthly::avoided).sum();
         int least = loans.stream().mapToInt(EntryAnswer.Monthly::months).min().orElseThrow();
         int most = loans.stream().mapToInt(EntryAnswer.Monthly::months).max().orElseThrow();
-        String spared = avoided >= 0
-                ? "it spares you " + Figures.money(avoided) + " a month over that time"
-                : "it costs you " + Figures.size(avoided) + " a month more to run over that time";
+        boolean early = loans.stream().anyMatch(EntryAnswer.Monthly::isTradedFirst);
+        String spared = early
+                ? tradedFirst(loans, avoided)
+                : avoided >= 0
+                        ? "it spares you " + Figures.money(avoided) + " a month over that time"
+                        : "it costs you " + Figures.size(avoided) + " a month more to run over that time";
         return " Paid by the month that is " + Figures.money(payment) + " for " + (least == most ? "" : least + " to ")
                 + most + " months; " + spared + ".";
+    }
+
+    /** Where a loan outlasts its machine the sums by the trade count, not a month. */
+    private static String tradedFirst(List<EntryAnswer.Monthly> loans, double avoided) {
+        double spared =
+                loans.stream().mapToDouble(EntryAnswer.Monthly::avoidedInAll).sum();
+        double paid = loans.stream().mapToDouble(EntryAnswer.Monthly::paid).sum();
+        String against = Figures.money(spared) + " in all, against " + Figures.money(paid)
+                + " paid by then with what is still owed";
+        return loans.size() == 1
+                ? "it spares you " + Figures.money(avoided) + " a month until the trade, "
+                        + Payment.month(loans.get(0).over()) + " on: " + against
+                : "until each is paid for or traded it spares you " + against;
     }
 }

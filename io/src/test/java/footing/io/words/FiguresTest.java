@@ -3,6 +3,7 @@ package footing.io.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import footing.core.future.FixOutcome;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class FiguresTest {
@@ -42,8 +43,9 @@ class FiguresTest {
     @Test
     void told_aFlat_goesByTheClock() {
         FixOutcome fix = new FixOutcome("to the yard", 3, 31, 84, 46, 115 / 60.0, 46 / 60.0);
-        assertThat(ClockedFlat.told(fix))
-                .isEqualTo("To the yard, 115 min: 46 crew-minutes pushed back; 84 to make them up, 46 of work lost,"
-                        + " 31 for parts.");
+        FixOutcome plug = new FixOutcome("plug", 9, 4, 10, 5, 0.5, 0.2);
+        assertThat(ClockedFlat.told(List.of(plug, fix), fix))
+                .isEqualTo("To the yard, 25 in 100 flats, 115 min: 46 crew-minutes pushed back. It costs 84 in wages to"
+                        + " make them up, 46 in work lost and 31 in parts.");
     }
 }

@@ -158,7 +158,7 @@ public final class Invented {
                 new EntryAnswer.Level(EntryAnswer.Counting.PARTS_AND_TIME, partsAndTime, 0.2),
                 new EntryAnswer.Level(EntryAnswer.Counting.ALL, saving.mean(), saving.chance()));
         EntryAnswer.OverNext next = carried ? null : overNext(m, rivals.get(key), saving);
-        EntryAnswer.Monthly monthly = start == 0 ? null : new EntryAnswer.Monthly(start / 36, 60, 36);
+        EntryAnswer.Monthly monthly = start == 0 ? null : new EntryAnswer.Monthly(start / 36, 60, 36, 36, start);
         Double never = e.when() == When.WORN ? Double.valueOf(0.25) : null;
         return new EntryAnswer(
                 outcome, never, cost, saving, levels, next, null, carried ? null : breakEven, null, monthly);

@@ -80,7 +80,7 @@ record MachineView(
                 ? List.of()
                 : cost.fixes().stream()
                         .filter(f -> f.flats() > 0)
-                        .map(f -> (ClockedFlat.told(f) + " "
+                        .map(f -> (ClockedFlat.told(cost.fixes(), f) + " "
                                         + FlatByTheClock.of(m.machine().crew(), f)
                                                 .told())
                                 .strip())

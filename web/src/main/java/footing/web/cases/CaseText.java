@@ -18,6 +18,10 @@ final class CaseText {
         if (bytes.length > FileText.MOST_BYTES) {
             return new Decoded("", "longer than 2 MB; split the machines over several files");
         }
+        if (bytes.length > 1 && bytes[0] == 'P' && bytes[1] == 'K') {
+            return new Decoded(
+                    "", "a workbook or another packed file, no case; a case comes from Download on its page");
+        }
         try {
             String text = StandardCharsets.UTF_8
                     .newDecoder()
