@@ -46,7 +46,6 @@ final class FirstPage {
         if (Cautions.apply(machines)) {
             pages.paragraph(Cautions.IN_SHORT, "caution");
         }
-        pages.paragraph(Origins.told(answer), "note");
     }
 
     private void heading() {
@@ -59,7 +58,9 @@ final class FirstPage {
         pages.paragraph(String.join(", ", who), "who");
         out.element("h1", heading.title());
         pages.paragraph(
-                "As of " + heading.asOf() + ". All money in " + heading.currency() + ", in today's value.", "note");
+                "As of " + heading.asOf() + ". All money in " + heading.currency() + ", in today's value. "
+                        + Origins.told(answer),
+                "note");
     }
 
     private static void add(List<String> who, String lead, @org.jspecify.annotations.Nullable String name) {
@@ -98,9 +99,9 @@ final class FirstPage {
                                 + " a line under 'All machines'.",
                 "note");
         pages.paragraph(
-                "The bar runs from a bad outcome (one in ten is worse) to a good one (one in ten is better), solid where"
-                        + " it is a gain and open where it is a loss; the upright mark is the average, the thin line no"
-                        + " difference. Where a machine stays as it is, the bar shows its next best wheels.",
+                "The bar: from a bad outcome (one in ten is worse) to a good one (one in ten is better), solid where it is"
+                        + " a gain; the upright mark is the average, the thin line no difference. Where a machine stays"
+                        + " as it is: its next best wheels.",
                 "note");
     }
 

@@ -153,7 +153,7 @@ public final class Reason {
         Double never = about.neverFitted();
         return never == null || never < WORTH_SAYING || !(never < 1)
                 ? ""
-                : " Where one does, it costs " + Figures.money(-about.saving().mean() / (1 - never)) + " more.";
+                : " Where one does, " + Figures.money(-about.saving().mean() / (1 - never)) + " more.";
     }
 
     private static String neverFitted(EntryAnswer about) {

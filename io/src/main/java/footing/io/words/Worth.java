@@ -58,7 +58,7 @@ public final class Worth {
         Saving both = answer.fleet().saving();
         told.add("With the toss-ups taken the way they lean as well it is " + Figures.money(both.mean()) + " over "
                 + lives(all.size()) + ", for " + Figures.money(answer.fleet().startCost()) + " at the start. "
-                + range(both));
+                + ends(both) + ".");
     }
 
     private String nothing() {
@@ -104,13 +104,17 @@ public final class Worth {
 
     /** The 10th and 90th percentile in words. */
     public static String range(Saving saving) {
+        return ends(saving) + " (one time in ten it is worse, one in ten better).";
+    }
+
+    private static String ends(Saving saving) {
         String bad = saving.p10() < 0
                 ? "If it goes badly you are out " + Figures.size(saving.p10())
                 : "If it goes badly you are still up " + Figures.money(saving.p10());
         String good = saving.p90() < 0
                 ? "if it goes well you are still out " + Figures.size(saving.p90())
                 : "if it goes well you are up " + Figures.money(saving.p90());
-        return bad + "; " + good + " (one time in ten it is worse, one in ten better).";
+        return bad + "; " + good;
     }
 
     /** The start cost of some machines' choices, and by the month. */
@@ -145,7 +149,7 @@ public final class Worth {
         int most = loans.stream().mapToInt(EntryAnswer.Monthly::months).max().orElseThrow();
         boolean early = loans.stream().anyMatch(EntryAnswer.Monthly::isTradedFirst);
         String spared = early
-                ? tradedFirst(loans, avoided)
+                ? tradedFirst(loans)
                 : avoided >= 0
                         ? "it spares you " + Figures.money(avoided) + " a month over that time"
                         : "it costs you " + Figures.size(avoided) + " a month more to run over that time";
@@ -154,15 +158,13 @@ public final class Worth {
     }
 
     /** Where a loan outlasts its machine the sums by the trade count, not a month. */
-    private static String tradedFirst(List<EntryAnswer.Monthly> loans, double avoided) {
+    private static String tradedFirst(List<EntryAnswer.Monthly> loans) {
         double spared =
                 loans.stream().mapToDouble(EntryAnswer.Monthly::avoidedInAll).sum();
         double paid = loans.stream().mapToDouble(EntryAnswer.Monthly::paid).sum();
-        String against = Figures.money(spared) + " in all, against " + Figures.money(paid)
-                + " paid by then with what is still owed";
+        String sums = Figures.money(spared) + " in all, against " + Figures.money(paid) + " paid";
         return loans.size() == 1
-                ? "it spares you " + Figures.money(avoided) + " a month until the trade, "
-                        + Payment.month(loans.get(0).over()) + " on: " + against
-                : "until each is paid for or traded it spares you " + against;
+                ? "by the trade, " + Payment.month(loans.get(0).over()) + " on, it spares you " + sums
+                : "until each is paid for or traded it spares you " + sums;
     }
 }
