@@ -178,7 +178,8 @@ final class MachineText {
         if (about == null) {
             return;
         }
-        lines.head("What leaves the bank account by year, in that year's money: " + advice.piecesWhen());
+        lines.head("What leaves the bank account by year or never reaches it, in that year's money: "
+                + advice.piecesWhen());
         Table table = new Table(advice.asItIs(), "with the|change", "difference", "so far");
         double soFar = 0;
         for (int year : about.yearly().keySet()) {

@@ -29,7 +29,7 @@ final class ByYear {
         return new Figure(
                 "by-year",
                 "Cash by year",
-                "What leaves the bank account in each year, on average and in that year's money, the trade in the last."
+                "What leaves the bank account in each year or never reaches it (work lost), on average and in that year's money, the trade in the last."
                         + " The line is what the change has left you by the end of the year.",
                 Kind.BARS,
                 Axis.named("year", years.stream().map(String::valueOf).toList()),

@@ -112,7 +112,7 @@ final class MachineTables {
     Table years() {
         Table.Builder table = Table.named(
                 "by-year",
-                "What leaves the bank account by year, in that year's money",
+                "What leaves the bank account by year or never reaches it, in that year's money",
                 "year",
                 "#without the change",
                 "#with the change",

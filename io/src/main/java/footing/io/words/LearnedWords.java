@@ -128,13 +128,21 @@ public final class LearnedWords {
         return set + ": not known; its depth readings can't be told from no wear at all.";
     }
 
+    private static String seen(FixShare share) {
+        return Figures.counted(share.count(), "time") + ", " + Figures.percent(share.mean())
+                + " of flats, four in five that it is "
+                + Figures.percent(share.limits().low()) + " to "
+                + Figures.percent(share.limits().high());
+    }
+
+    private static String unseen(FixShare share) {
+        return "not once; that leaves room for up to " + Figures.percent(Math.max(share.mostUnseen(), 0.01))
+                + " of flats (one time in ten it is more)";
+    }
+
     /** One fix of a crew, with its time where enough were written down. */
     public static String fix(FixShare share, List<FixDelay> delays) {
-        String text =
-                share.name() + ": " + Figures.counted(share.count(), "time") + ", " + Figures.percent(share.mean())
-                        + " of flats, four in five that it is "
-                        + Figures.percent(share.limits().low()) + " to "
-                        + Figures.percent(share.limits().high());
+        String text = share.name() + ": " + (share.count() == 0 ? unseen(share) : seen(share));
         FixDelay delay = delays.stream()
                 .filter(d -> d.name().equals(share.name()))
                 .findFirst()

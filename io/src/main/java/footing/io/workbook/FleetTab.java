@@ -47,8 +47,9 @@ final class FleetTab {
         tab.text(
                 row + 2,
                 0,
-                "Start cost and saving are live and lead to the cash flow sheets. The other figures are as simulated. Where a"
-                        + " machine keeps what it has they are of its next best wheels.",
+                "Start cost and saving are live and lead to the cash flow sheets. The other figures are as simulated. Where"
+                        + " on average nothing beats what it has (start cost and saving 0) they are of the wheels it"
+                        + " was weighed against.",
                 Look.NOTE);
         tab.widths(0, 14, 24, 14, 36, 10, 13, 13, 14, 14, 12);
         tab.freeze(HEADS + 1, 1);
