@@ -60,13 +60,22 @@ public final class ChangeWords {
             return "Both say the same; nothing an answer rests on differs.";
         }
         String first = "What is recommended saved " + Figures.money(all.before()) + " before and saves "
-                + Figures.money(all.after()) + " now: " + more(all.change()) + ".";
+                + Figures.money(all.after()) + " now" + (leans(d) ? ", toss-ups taken the way they lean: " : ": ")
+                + more(all.change()) + ".";
         Split kept = d.asBefore();
         boolean other = d.machines().stream().anyMatch(m -> m.isCommon() && !sameChoice(m));
         return kept == null || !other
                 ? first
                 : first + " What was recommended before would save " + Figures.money(kept.after())
                         + " now, on the machines of both.";
+    }
+
+    private static boolean leans(Difference d) {
+        return d.machines().stream().anyMatch(m -> leans(m.before()) || leans(m.after()));
+    }
+
+    private static boolean leans(MachineDifference.@Nullable Standing s) {
+        return s != null && s.verdict() == Verdict.CLOSE && !s.carried();
     }
 
     private static String more(double change) {
@@ -218,10 +227,11 @@ public final class ChangeWords {
         if (s.carried()) {
             return "keep " + s.entry().id();
         }
+        String leaning = leans(s) ? "leans to: " : "";
         if (isNew && s.entry().when() == When.NOW) {
-            return "order with " + s.entry().id();
+            return leaning + "order with " + s.entry().id();
         }
-        return "change to " + s.entry().id() + (s.entry().when() == When.WORN ? " when worn" : " at once");
+        return leaning + "change to " + s.entry().id() + (s.entry().when() == When.WORN ? " when worn" : " at once");
     }
 
     private static boolean sameChoice(MachineDifference m) {

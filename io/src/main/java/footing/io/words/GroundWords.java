@@ -119,13 +119,19 @@ public record GroundWords(boolean si) {
     }
 
     private Optional<String> holds(PackageGround carried, PackageGround other) {
-        double wet = Wetness.WET.likely();
-        return carried.hold(wet)
+        return wetHold(carried)
+                .flatMap(was -> wetHold(other)
+                        .map(is -> "would slide across a wet slope from somewhere in " + same(was, is, "")));
+    }
+
+    /** '4 to 8 deg': the friction of wet grass is known no better. */
+    private static Optional<String> wetHold(PackageGround p) {
+        return p.hold(Wetness.WET.low())
                 .value()
-                .flatMap(was -> other.hold(wet)
+                .flatMap(low -> p.hold(Wetness.WET.high())
                         .value()
-                        .map(is -> "would slide across a wet slope from "
-                                + same(Quantities.angle(was), Quantities.angle(is), "")));
+                        .map(high -> Figures.decimals(low.degrees(), 0) + " to " + Figures.decimals(high.degrees(), 0)
+                                + " deg"));
     }
 
     private Optional<String> heights(Change change) {
