@@ -4,6 +4,7 @@ import footing.core.answer.Answer;
 import footing.core.answer.EntryAnswer;
 import footing.core.answer.MachineAnswer;
 import footing.core.fleet.Terms;
+import footing.io.figure.GroundLines;
 import footing.io.figure.MachineFigures;
 import footing.io.words.Advice;
 import footing.io.words.Cautions;
@@ -51,8 +52,18 @@ final class MachineBlock {
         flat();
         pages.table(tables.choices());
         ladder();
+        ground();
         workings(length);
         pages.out().close();
+    }
+
+    private void ground() {
+        GroundLines ground = GroundLines.of(answer, advice);
+        if (!ground.lines().isEmpty()) {
+            pages.paragraph("On the ground, against what it carries:", "");
+            pages.list(ground.lines());
+            pages.paragraph(ground.caution(), "caution");
+        }
     }
 
     private void flat() {

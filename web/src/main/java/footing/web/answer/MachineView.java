@@ -5,6 +5,7 @@ import footing.core.answer.EntryAnswer;
 import footing.core.answer.MachineAnswer;
 import footing.io.figure.EntryName;
 import footing.io.figure.FlatByTheClock;
+import footing.io.figure.GroundLines;
 import footing.io.figure.MachineFigures;
 import footing.io.words.Advice;
 import footing.io.words.ClockedFlat;
@@ -41,6 +42,7 @@ record MachineView(
         String output,
         String averageFlat,
         List<String> loan,
+        GroundLines ground,
         Map<String, FigureView> figures) {
     /** A step of the ladder. */
     record Rung(String name, String extraStart, String extraSaving, String pays) {}
@@ -62,6 +64,7 @@ record MachineView(
                 ClockedFlat.output(a).orElse(""),
                 ClockedFlat.average(m),
                 Payment.told(a),
+                GroundLines.of(answer, a),
                 figures(answer, a));
     }
 
