@@ -58,6 +58,7 @@ class CompareTest extends InBrowser {
         }
         page.locator("#text").fill(text);
         page.locator("main button.main").click();
+        assertThat(page.locator("#text")).hasCount(0, new LocatorAssertions.HasCountOptions().setTimeout(60_000));
     }
 
     private static BigDecimal amount(String text) {

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.PlaywrightException;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import footing.web.serve.NotServed;
@@ -20,6 +22,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.extension.TestExecutionExceptionHandler;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
@@ -64,6 +68,26 @@ public abstract class InBrowser {
             context.close();
         }
         assertThat(trouble).isEmpty();
+    }
+
+    /** A failure says where the browser stood and what it showed: on a machine nobody watches that is all there is. */
+    @RegisterExtension
+    final TestExecutionExceptionHandler whereItStood = (test, failure) -> {
+        throw new AssertionError(failure.getMessage() + "\n" + standing(), failure);
+    };
+
+    private String standing() {
+        if (page == null) {
+            return "no page was open";
+        }
+        try {
+            String shown = page.locator("body").innerText(new Locator.InnerTextOptions().setTimeout(2_000));
+            return "at " + page.url() + ", showing: "
+                    + shown.substring(0, Math.min(shown.length(), 600)).replaceAll("\\s+", " ") + "; messages: "
+                    + trouble;
+        } catch (PlaywrightException e) {
+            return "at " + page.url() + ", which shows nothing (" + e.getMessage() + "); messages: " + trouble;
+        }
     }
 
     /** Begins anew with a window of a width, light or dark. */
