@@ -6,12 +6,15 @@ import footing.web.store.Overtaken;
 import footing.web.store.StoredCase;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.sql.SQLException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.springframework.http.HttpStatus;
+import org.springframework.jdbc.UncategorizedSQLException;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.servlet.ModelAndView;
+import org.sqlite.SQLiteErrorCode;
 
 /** What to say where a case is gone, or was changed by somebody else first. */
 @ControllerAdvice
@@ -25,6 +28,16 @@ class CaseFaults {
     @ExceptionHandler
     void gone(NoSuchCase gone, HttpServletResponse response) throws IOException {
         response.sendError(HttpStatus.NOT_FOUND.value());
+    }
+
+    /** Somebody else has been writing for longer than one waits. */
+    @ExceptionHandler
+    void busy(UncategorizedSQLException failure, HttpServletResponse response) throws IOException {
+        SQLException cause = failure.getSQLException();
+        if (cause == null || cause.getErrorCode() != SQLiteErrorCode.SQLITE_BUSY.code) {
+            throw failure;
+        }
+        response.sendError(HttpStatus.SERVICE_UNAVAILABLE.value());
     }
 
     @ExceptionHandler

@@ -2,6 +2,7 @@ package footing.web.serve;
 
 import footing.web.safety.OwnFolder;
 import footing.web.safety.PasswordFile;
+import footing.web.store.DataFile;
 import java.io.IOException;
 import java.net.BindException;
 import java.net.InetAddress;
@@ -18,9 +19,6 @@ import org.springframework.core.NestedExceptionUtils;
 
 /** The page, running. */
 public final class Server implements AutoCloseable {
-    private static final String PRAGMAS =
-            "?journal_mode=WAL&synchronous=FULL&foreign_keys=true&busy_timeout=5000" + "&transaction_mode=IMMEDIATE";
-
     private final ServletWebServerApplicationContext context;
     private final ServerOptions options;
     private final CountDownLatch ended = new CountDownLatch(1);
@@ -84,7 +82,7 @@ public final class Server implements AutoCloseable {
         properties.put("server.port", options.port());
         properties.put("server.address", options.address());
         properties.put("footing.data", data.toString());
-        properties.put("spring.datasource.url", "jdbc:sqlite:" + data.resolve("footing.db") + PRAGMAS);
+        properties.put("spring.datasource.url", DataFile.url(data));
         return properties;
     }
 

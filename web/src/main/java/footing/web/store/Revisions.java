@@ -40,6 +40,28 @@ final class Revisions {
                 .orElseThrow(() -> new NoSuchCase(id));
     }
 
+    /** The case as it stands, in one statement and so of one moment. */
+    Optional<StoredCase> shown(String id) {
+        return sql.sql("select r.*, c.archived, exists (select 1 from revision n where n.case_id = r.case_id"
+                        + " and n.parent = r.stands_for and n.stands_for = n.version) as undone"
+                        + " from revision r join case_file c on c.id = r.case_id and c.version = r.version"
+                        + " where c.id = ?")
+                .param(id)
+                .query((row, n) -> {
+                    Revision r = revision(row, n);
+                    return new StoredCase(
+                            id,
+                            r.name(),
+                            r.version(),
+                            r.text(),
+                            row.getBoolean("archived"),
+                            r.at(),
+                            r.parent() != null,
+                            row.getBoolean("undone"));
+                })
+                .optional();
+    }
+
     boolean isArchived(String id) {
         return sql.sql("select archived from case_file where id = ?")
                 .param(id)

@@ -17,7 +17,10 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
 
-/** Keeps cases in SQLite. Each call is one transaction, which begins by taking the right to write. */
+/**
+ * Keeps cases in SQLite. Each call that writes is one transaction, which begins by taking the right to write; one that
+ * reads is one statement, which never waits for a writer.
+ */
 @Component
 final class SqliteCaseStore implements CaseStore {
     private final Revisions revisions;
@@ -37,7 +40,7 @@ final class SqliteCaseStore implements CaseStore {
 
     @Override
     public StoredCase get(String id) {
-        return whole(() -> shown(id, revisions.current(id)));
+        return revisions.shown(id).orElseThrow(() -> new NoSuchCase(id));
     }
 
     @Override
@@ -134,23 +137,24 @@ final class SqliteCaseStore implements CaseStore {
 
     @Override
     public List<Change> history(String id) {
-        return whole(() -> {
-            revisions.current(id);
-            return revisions.all(id).stream().map(Revision::shown).toList();
-        });
+        List<Change> changes = revisions.all(id).stream().map(Revision::shown).toList();
+        if (changes.isEmpty()) {
+            throw new NoSuchCase(id);
+        }
+        return changes;
     }
 
     private StoredCase change(String id, long expectedVersion, Function<Revision, Optional<Revision>> step) {
         return whole(() -> {
             Revision current = expect(id, expectedVersion);
-            return step.apply(current).map(next -> write(id, next)).orElseGet(() -> shown(id, current));
+            return step.apply(current).map(next -> write(id, next)).orElseGet(() -> get(id));
         });
     }
 
     private Revision expect(String id, long expectedVersion) {
         Revision current = revisions.current(id);
         if (current.version() != expectedVersion) {
-            throw new Overtaken(shown(id, current));
+            throw new Overtaken(get(id));
         }
         return current;
     }
@@ -163,19 +167,7 @@ final class SqliteCaseStore implements CaseStore {
         } else {
             revisions.setSize(id, 0, 0);
         }
-        return shown(id, next);
-    }
-
-    private StoredCase shown(String id, Revision r) {
-        return new StoredCase(
-                id,
-                r.name(),
-                r.version(),
-                r.text(),
-                revisions.isArchived(id),
-                r.at(),
-                r.parent() != null,
-                revisions.lastChild(id, r.standsFor()).isPresent());
+        return get(id);
     }
 
     private <T> T whole(Supplier<T> work) {

@@ -5,9 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import footing.web.store.Change.Kind;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentSkipListSet;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -156,5 +161,20 @@ class SqliteCaseStoreTest {
         assertThat(history.size() - 1).isEqualTo(kept.size());
         assertThat(history.stream().map(Change::text)).containsAll(kept);
         assertThat(store.get(id).version()).isEqualTo(history.size());
+    }
+
+    @Test
+    void get_whileSomebodyElseWrites_doesNotWait() throws Exception {
+        StoredCase made = made();
+        try (Connection writer = DriverManager.getConnection(DataFile.url(Objects.requireNonNull(folder)))) {
+            writer.setAutoCommit(false);
+            writer.createStatement().executeUpdate("update case_file set archived = 1");
+            StoredCase seen =
+                    CompletableFuture.supplyAsync(() -> store.get(made.id())).get(15, TimeUnit.SECONDS);
+            assertThat(seen).isEqualTo(made);
+            assertThat(store.history(made.id())).hasSize(1);
+            writer.rollback();
+        }
+        assertThat(store.archive(made.id(), 1).archived()).isTrue();
     }
 }

@@ -16,8 +16,7 @@ final class Stores {
         if (folder == null) {
             throw new IllegalStateException("no folder");
         }
-        DriverManagerDataSource source = new DriverManagerDataSource("jdbc:sqlite:" + folder.resolve("footing.db")
-                + "?journal_mode=WAL&synchronous=FULL&foreign_keys=true&busy_timeout=5000&transaction_mode=IMMEDIATE");
+        DriverManagerDataSource source = new DriverManagerDataSource(DataFile.url(folder));
         Flyway.configure().dataSource(source).load().migrate();
         return new SqliteCaseStore(JdbcClient.create(source), new JdbcTransactionManager(source));
     }
