@@ -30,7 +30,8 @@
   function write(axis, x) {
     switch (axis.unit) {
       case 'NAME': return axis.names[x];
-      case 'METER_HOURS': return group(x) + ' h';
+      case 'METER_HOURS': case 'HOURS': return group(x) + ' h';
+      case 'RATE': return Math.abs(x) < 9.95 ? String(Math.round(10 * x) / 10) : group(x);
       case 'MINUTES': return group(x) + ' min';
       case 'SHARE': return Math.round(1000 * x) / 10 + ' %';
       default: return money(x);

@@ -18,7 +18,7 @@
     });
     option.yAxis = Object.assign(valueAxis(figure.values, narrow), { name: '' });
     option.tooltip.trigger = 'axis';
-    option.tooltip.formatter = items => tip([write(figure.places, items[0].value[0]) + ' on the meter']
+    option.tooltip.formatter = items => tip([write(figure.places, items[0].value[0]) + (figure.places.unit === 'METER_HOURS' ? ' on the meter' : '')]
         .concat(items.filter((x, i) => items.findIndex(y => y.seriesName === x.seriesName) === i)
             .map(i => i.seriesName + ': ' + write(figure.values, i.value[1]) + edges(figure, i))));
     option.series = figure.series.map(s => s.shape === 'BAND' ? band(s) : ({

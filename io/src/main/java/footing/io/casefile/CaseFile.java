@@ -35,8 +35,17 @@ public final class CaseFile {
 
     /** Reads a text. It may name the starter catalog, but no file: there is none beside it. */
     public static Reading read(String text, String fileName) {
+        return read(text, fileName, null);
+    }
+
+    /**
+     * Reads a text that stands for a file in a folder.
+     *
+     * @param folder where the files lie that it names; null if there are none
+     */
+    public static Reading read(String text, String fileName, @Nullable Path folder) {
         Problems problems = new Problems(fileName);
-        return reading(read(text, problems, null), problems);
+        return reading(read(text, problems, folder), problems);
     }
 
     private static @Nullable Case read(String text, Problems problems, @Nullable Path folder) {

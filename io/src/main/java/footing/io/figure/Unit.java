@@ -25,6 +25,20 @@ public enum Unit {
             return Figures.money(x) + " h";
         }
     },
+    /** Hours a set has run. */
+    HOURS {
+        @Override
+        public String write(double x) {
+            return Figures.money(x) + " h";
+        }
+    },
+    /** A count in so many hours: two digits that count below 10. */
+    RATE {
+        @Override
+        public String write(double x) {
+            return Figures.count(x);
+        }
+    },
     MINUTES {
         @Override
         public String write(double x) {

@@ -56,7 +56,7 @@ public final class RecordsFile {
         }
     }
 
-    private static Table table(byte[] bytes) throws Table.Unreadable {
+    static Table table(byte[] bytes) throws Table.Unreadable {
         if (bytes.length > MOST_BYTES) {
             throw new Table.Unreadable("longer than " + MOST_BYTES / 1_000_000 + " MB", "split it by season");
         }

@@ -1,0 +1,96 @@
+package footing.io.edit;
+
+import footing.core.fleet.Case;
+import footing.core.fleet.Input;
+import footing.core.fleet.Key;
+import footing.core.fleet.Numbers;
+import footing.core.records.Learned;
+import footing.io.form.Written;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Puts {@code {learned: …}} into a case's text for what records tell of, and the link to them. What the records say
+ * nothing of stays as it is.
+ */
+public final class LearnedEdit {
+    private final Case stated;
+    private final Learned learned;
+    private final List<String> told = new ArrayList<>();
+
+    /**
+     * What came of it.
+     *
+     * @param told what was replaced by what, a line each
+     */
+    public record Result(String text, List<String> told) {
+        public Result {
+            told = List.copyOf(told);
+        }
+    }
+
+    private LearnedEdit(Case stated, Learned learned) {
+        this.stated = stated;
+        this.learned = learned;
+    }
+
+    /**
+     * Writes the values.
+     *
+     * @param link the records as the case names them
+     * @return empty if the case can't name its records
+     */
+    public static Optional<Result> write(String text, Case stated, Learned learned, String link) {
+        LearnedEdit edit = new LearnedEdit(stated, learned);
+        return changed(text, "records", link).map(edit::values);
+    }
+
+    private Result values(String linked) {
+        String text = linked;
+        for (Learned.Flats f : learned.flats()) {
+            if (!f.unwatched()) {
+                text = flats(text, f.machine());
+            }
+        }
+        for (Learned.SetLife life : learned.lives()) {
+            boolean known = stated.assemblies().stream().anyMatch(a -> a.id().equals(life.assembly()));
+            if (known && (life.sets() > 0 || life.bought().isPresent())) {
+                text = life(text, life.assembly());
+            }
+        }
+        return new Result(text, told);
+    }
+
+    private String flats(String text, String machine) {
+        return stated.machines().stream()
+                .filter(m -> m.id().equals(machine))
+                .findFirst()
+                .map(m -> replaced(text, Input.of(m.flatsKey(), machine), m.numbers(), "{learned: flats}"))
+                .orElse(text);
+    }
+
+    private String life(String text, String assembly) {
+        Numbers numbers = stated.assembly(assembly).numbers();
+        return replaced(text, Input.of(Key.LIFE, assembly), numbers, "{learned: life}");
+    }
+
+    private String replaced(String text, Input input, Numbers numbers, String value) {
+        String before = numbers.get(input.key())
+                .map(s -> Written.spread(input.key().dimension(), s))
+                .orElse("nothing");
+        Optional<String> after = changed(text, input.path(), value);
+        told.add(
+                after.isEmpty()
+                        ? input.path() + ": not written; it isn't stated in this file"
+                        : input.path() + ": " + value + ", was " + before);
+        return after.orElse(text);
+    }
+
+    private static Optional<String> changed(String text, String path, String typed) {
+        return CaseEdit.set(text, Map.of(path, typed)) instanceof Edited.Changed changed
+                ? Optional.of(changed.text())
+                : Optional.empty();
+    }
+}
