@@ -22,30 +22,39 @@ import java.util.Optional;
  * others follow from what stands beside them.
  */
 public enum Key {
-    DISCOUNT_RATE(
-            rate(Place.MONEY, "discountRate", 0, "what money is worth a year").practice(0.08)),
-    INFLATION(rate(Place.MONEY, "inflation", -0.2, "rise of prices a year").practice(0.025)),
+    DISCOUNT_RATE(rate(Place.MONEY, "discountRate", 0, "what money is worth a year")
+            .practice(0.08)
+            .ordinary(0, 0.25)),
+    INFLATION(rate(Place.MONEY, "inflation", -0.2, "rise of prices a year")
+            .practice(0.025)
+            .ordinary(-0.02, 0.15)),
     SHOP_RATE(money(Place.MONEY, "shopRate", "an hour in the shop").orElse("the crew's wage with burden", Key::wage)),
 
-    LOAN_RATE(rate(Place.LOAN, "rate", 0, "loan rate a year")),
-    LOAN_MONTHS(count(Place.LOAN, "months", Range.whole(1, 600), "months of the loan")),
+    LOAN_RATE(rate(Place.LOAN, "rate", 0, "loan rate a year").ordinary(0, 0.3)),
+    LOAN_MONTHS(count(Place.LOAN, "months", Range.whole(1, 600), "months of the loan")
+            .ordinary(6, 96)),
     LOAN_DOWN(share(Place.LOAN, "down", 1, "paid down at once")
             .orElse("nothing down", 0)
             .elsewhere(0.2)),
 
-    TAX_RATE(share(Place.TAX, "rate", 0.9, "tax rate")),
+    TAX_RATE(share(Place.TAX, "rate", 0.9, "tax rate").ordinary(0, 0.6)),
 
-    PEOPLE(count(Place.CREW, "people", Range.above(0, 100), "people on the crew")),
+    PEOPLE(count(Place.CREW, "people", Range.above(0, 100), "people on the crew")
+            .ordinary(0.5, 12)),
     WAGE(money(Place.CREW, "wage", "paid per hour and person")),
-    BURDEN(share(Place.CREW, "burden", 3, "payroll tax and insurance on top").practice(0.18)),
-    OVERTIME_PREMIUM(
-            share(Place.CREW, "overtimePremium", 3, "premium for hours made up").practice(0.5)),
+    BURDEN(share(Place.CREW, "burden", 3, "payroll tax and insurance on top")
+            .practice(0.18)
+            .ordinary(0, 0.6)),
+    OVERTIME_PREMIUM(share(Place.CREW, "overtimePremium", 3, "premium for hours made up")
+            .practice(0.5)
+            .ordinary(0, 1.5)),
     BILLING(money(Place.CREW, "billing", "billed per crew-hour of mowing")),
     VARIABLE_COST(share(Place.CREW, "variableCost", 1, "of billing not spent on work not done")
             .practice(0.15)),
-    DAY(time(Place.CREW, "day", Range.above(0, 24), "route day").practice(9)),
-    MAKE_UP_TODAY(
-            time(Place.CREW, "makeUpToday", Range.of(0, 24), "slack in a day").practice(0.5)),
+    DAY(time(Place.CREW, "day", Range.above(0, 24), "route day").practice(9).ordinary(3, 14)),
+    MAKE_UP_TODAY(time(Place.CREW, "makeUpToday", Range.of(0, 24), "slack in a day")
+            .practice(0.5)
+            .ordinary(0, 5)),
     MAKE_UP_LATER(share(Place.CREW, "makeUpLater", 1, "done another day, of what slips")
             .unknown()
             .practice(0.5)),
@@ -57,7 +66,8 @@ public enum Key {
 
     FIX_SHARE(share(Place.FIX, "share", 1, "of all flats")),
     DELAY(time(Place.FIX, "delay", Range.of(0, 1000), "until the machine cuts again")
-            .varies()),
+            .varies()
+            .ordinary(1 / 60.0, 80)),
     FIX_COST(money(Place.FIX, "cost", "out of pocket")
             .orElse("nothing to pay", 0)
             .elsewhere(b -> b.get(Key.WAGE))),
@@ -76,8 +86,9 @@ public enum Key {
             .orElse("nothing is treated", 0)
             .elsewhere(b -> b.get(Key.PRICE).times(0.1))),
     TREAT_HOURS(time(Place.ASSEMBLY, "treatHours", Range.of(0, 100), "shop time to treat a set")
-            .practice(0.5)),
-    LIFE(life("life", "hours a set lasts").varies()),
+            .practice(0.5)
+            .ordinary(0, 6)),
+    LIFE(life("life", "hours a set lasts").varies().ordinary(50, 6000)),
     LIFE_UNSURE(share(Place.ASSEMBLY, "lifeUnsure", 1, "how unsure its life is here")
             .orElse("life is known", 0)
             .elsewhere(0.2)),
@@ -90,7 +101,8 @@ public enum Key {
                     "by kind: air and sealant 100 %, foam 20 %, airless 15 %, solid 5 %",
                     b -> Spread.of(Key.ruinFactor(b.kind())))),
     CHANGE_HOURS(time(Place.ASSEMBLY, "changeHours", Range.of(0, 100), "shop time to change a set")
-            .practice(1)),
+            .practice(1)
+            .ordinary(0, 8)),
     TAKE_OFF(share(Place.ASSEMBLY, "takeOff", 1, "fetched by an unused set taken off")
             .orElse("nothing", 0)
             .elsewhere(0.3)),
@@ -109,18 +121,23 @@ public enum Key {
     CHECK(time(Place.ASSEMBLY, "check", Range.of(0, 100), "looking after a set, each time")
             .practice(
                     "5 min for air and sealant, 1 min for others",
-                    b -> Spread.of(b.kind().holdsAir() ? 5 / 60.0 : 1 / 60.0))),
+                    b -> Spread.of(b.kind().holdsAir() ? 5 / 60.0 : 1 / 60.0))
+            .ordinary(0, 1)),
     CHECK_EVERY(time(Place.ASSEMBLY, "checkEvery", Range.above(0, 1e5), "operating hours between checks")
-            .practice(50)),
+            .practice(50)
+            .ordinary(4, 500)),
 
-    HOURS_NOW(meter("hoursNow", Range.of(0, 1e6), "hour meter now")),
-    KEEP_UNTIL(meter("keepUntil", Range.above(0, 1e6), "hour meter at the trade")),
-    HOURS_PER_YEAR(meter("hoursPerYear", Range.above(0, 8784), "hours a year")),
+    HOURS_NOW(meter("hoursNow", Range.of(0, 1e6), "hour meter now").ordinary(0, 12000)),
+    KEEP_UNTIL(
+            meter("keepUntil", Range.above(0, 1e6), "hour meter at the trade").ordinary(100, 15000)),
+    HOURS_PER_YEAR(meter("hoursPerYear", Range.above(0, 8784), "hours a year").ordinary(20, 2500)),
     CREW_OUTPUT(share(Place.MACHINE, "crewOutput", 1, "of the crew's mowing this machine does")),
     FLATS_PER_SEASON(count(Place.MACHINE, "flatsPerSeason", Range.of(0, 1000), "flats a season on air")
-            .unknown()),
+            .unknown()
+            .ordinary(0, 40)),
     FLATS_PER_1000H(count(Place.MACHINE, "flatsPer1000h", Range.of(0, 10000), "flats per 1,000 h on air")
-            .unknown()),
+            .unknown()
+            .ordinary(0, 100)),
     FLATS_AT_DRIVE(share(Place.MACHINE, "flatsAt.drive", 1, "of the flats at the drives")
             .practice(0.6)),
     FLATS_AT_CASTER(share(Place.MACHINE, "flatsAt.caster", 1, "of the flats at the casters")
@@ -144,9 +161,11 @@ public enum Key {
     NO_NEW_SET_WITHIN(share(Place.MACHINE, "noNewSetWithin", 1, "rest too short for a long-lived set, of its life")
             .practice(0.4)),
     RUN_OUT(time(Place.MACHINE, "runOut", Range.of(0, 1e5), "run bald if the trade is this close")
-            .practice(100)),
+            .practice(100)
+            .ordinary(0, 1000)),
     RELEVEL(time(Place.MACHINE, "relevel", Range.of(0, 100), "shop time to check the deck after a change")
-            .practice(20 / 60.0)),
+            .practice(20 / 60.0)
+            .ordinary(0, 4)),
     UPCHARGE(money(Place.MACHINE, "upcharge", "price of ordering it on a new machine"));
 
     private final Place place;
@@ -157,6 +176,7 @@ public enum Key {
     private final Chance chance;
     private final Optional<Default> fallback;
     private final Optional<Default.Rule> elsewhere;
+    private final Optional<Range> ordinary;
 
     Key(KeySpec spec) {
         place = spec.place;
@@ -167,6 +187,7 @@ public enum Key {
         chance = spec.chance;
         fallback = Optional.ofNullable(spec.fallback);
         elsewhere = Optional.ofNullable(spec.elsewhere);
+        ordinary = Optional.ofNullable(spec.ordinary);
     }
 
     public Place place() {
@@ -203,6 +224,11 @@ public enum Key {
     /** What it may well be where its default says there is none of it; used to judge the guess, never in its stead. */
     public Optional<Default.Rule> elsewhere() {
         return elsewhere;
+    }
+
+    /** What is seldom left in ordinary operation; a value outside is taken, but asked about. */
+    public Optional<Range> ordinary() {
+        return ordinary;
     }
 
     public static List<Key> of(Place place) {

@@ -19,6 +19,9 @@ final class KeySpec {
 
     Default.@Nullable Rule elsewhere;
 
+    @Nullable
+    Range ordinary;
+
     private KeySpec(Place place, String name, Dimension dimension, Range range, String label) {
         this.place = place;
         this.name = name;
@@ -100,5 +103,11 @@ final class KeySpec {
 
     KeySpec elsewhere(double value) {
         return elsewhere(beside -> Spread.of(value));
+    }
+
+    /** What is seldom left in ordinary operation, so that a slip of the pen is noticed. Common practice, no source. */
+    KeySpec ordinary(double least, double most) {
+        ordinary = Range.of(least, most);
+        return this;
     }
 }

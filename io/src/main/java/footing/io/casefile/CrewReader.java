@@ -3,6 +3,7 @@ package footing.io.casefile;
 import footing.core.chance.Spread;
 import footing.core.fleet.Case;
 import footing.core.fleet.Key;
+import footing.core.fleet.Numbers;
 import footing.core.fleet.Origin;
 import footing.core.fleet.Place;
 import footing.core.fleet.Season;
@@ -23,11 +24,9 @@ final class CrewReader {
     }
 
     Case.Crew read(String id, Found crew) {
-        return new Case.Crew(
-                id,
-                crew.numbers(Place.CREW, Origin.STATED),
-                fullWeeks(crew.get("fullWeeks")),
-                fixes(crew.get("fixes")));
+        Numbers numbers = crew.numbers(Place.CREW, Origin.STATED);
+        CrewPay.check(crew, numbers, problems);
+        return new Case.Crew(id, numbers, fullWeeks(crew.get("fullWeeks")), fixes(crew.get("fixes")));
     }
 
     private List<Case.FullWeek> fullWeeks(Found list) {

@@ -22,7 +22,11 @@ public record NumberForm(Key key) implements Form {
     public @Nullable Spread read(Node node, At at, Problems problems) {
         if (node instanceof Node.Scalar scalar) {
             Amount amount = new AmountReader(key, at, problems).read(scalar);
-            return amount == null ? null : Spread.of(amount.value());
+            if (amount == null) {
+                return null;
+            }
+            askIfUnusual(amount, scalar, at, problems);
+            return Spread.of(amount.value());
         }
         if (node instanceof Node.Mapping mapping) {
             if (LearnedForm.isLearned(mapping)) {
@@ -32,6 +36,17 @@ public record NumberForm(Key key) implements Form {
         }
         Form.wrongShape(node, at, problems, "a number is due", "try: " + example());
         return null;
+    }
+
+    /** A slip of the pen is rarely impossible, but mostly unusual. */
+    private void askIfUnusual(Amount amount, Node.Scalar scalar, At at, Problems problems) {
+        key.ordinary()
+                .filter(usual -> !usual.contains(amount.value()))
+                .ifPresent(usual -> problems.warn(
+                        at,
+                        scalar.shown(),
+                        "unusual: ordinarily from " + amount.write(usual.least()) + " to " + amount.write(usual.most()),
+                        "if it is right, leave it"));
     }
 
     @Override

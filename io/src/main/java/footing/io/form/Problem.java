@@ -11,6 +11,12 @@ package footing.io.form;
  * @param advice what would fit; empty if nothing can be said
  */
 public record Problem(String file, int line, String path, String read, String message, String advice) {
+    /** What is wrong and what would fit, in one line, for where the place is shown beside it. */
+    public String said() {
+        String what = read.isEmpty() ? message : "read '" + read + "'; " + message;
+        return advice.isEmpty() ? what : what + " (" + advice + ")";
+    }
+
     /** {@code file:line: path: read 'value'; message}, and the advice on a line of its own. */
     @Override
     public String toString() {

@@ -15,6 +15,9 @@ class WarningsTest {
             worn: {drive: 100, caster: 300} | worn: {drive: 301} | case.yaml:71: machines.N2.worn.drive: read '301'; more hours than the machine itself has
             treatPrice: 18 | {treatPrice: 18, size: 20x10} | case.yaml:38: assemblies.treated.treats: read 'air'; that assembly has another size
             price: 112 | treatHours: 1 h | case.yaml:45: assemblies.hard.treatHours: nothing is treated, so this changes nothing
+            wage: 20 | wage: 2100 | case.yaml:18: crews.north.wage: read '2100'; unusual: 4200 an hour is paid to the crew and 110 billed
+            billing: 110 | billing: 1100 | case.yaml:19: crews.north.billing: read '1100'; unusual: 40 an hour is paid to the crew and 1100 billed
+            hoursPerYear: 500 | hoursPerYear: 4500 | case.yaml:56: machines.N1.hoursPerYear: read '4500'; unusual: ordinarily from 20 to 2500
             name: yard | name: plug | case.yaml:26: crews.north.fixes[1].name: read 'plug'; two fixes have this name
             """)
     void read_questionableCase_warns(String usual, String changed, String expected) {

@@ -52,7 +52,7 @@ class CaseModel {
         model.put("told", told);
         model.put("machine", machine);
         model.put("machines", stated.machines().stream().map(Case.Machine::id).toList());
-        model.put("top", TopView.of(answer));
+        model.put("top", TopView.of(answer, read(kept).warnings()));
         model.put("futures", footing.io.words.Figures.money(told.answer().futures()));
         model.put("percent", Math.round(100 * told.share()));
         model.put("panel", Panel.of(answer));

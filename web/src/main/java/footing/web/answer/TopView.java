@@ -5,6 +5,7 @@ import footing.core.answer.MachineAnswer;
 import footing.core.fleet.Case;
 import footing.core.fleet.InForce;
 import footing.core.fleet.Origin;
+import footing.io.form.Problem;
 import footing.io.words.Advice;
 import footing.io.words.Figures;
 import footing.io.words.FindOut;
@@ -16,6 +17,7 @@ import footing.io.words.TurningGuess;
 import footing.io.words.Worth;
 import java.util.Collection;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What stands at the top of an answer, and what to find out first.
@@ -41,7 +43,7 @@ record TopView(
     /** A guess that could turn a verdict: its field, what it is, the value in force, what it could turn. */
     record Guess(String field, String name, String value, String told) {}
 
-    static TopView of(Answer answer) {
+    static TopView of(Answer answer, List<Problem> asked) {
         Case stated = answer.of();
         List<Advice> all = Advice.all(answer);
         List<TurningGuess> guesses = TurningGuess.of(answer);
@@ -53,7 +55,10 @@ record TopView(
                 Math.max(0, guesses.size() - MOST_GUESSES),
                 Headline.of(all),
                 Worth.of(answer),
-                answer.warnings(),
+                Stream.concat(
+                                answer.warnings().stream(),
+                                asked.stream().map(p -> p.path() + ", line " + p.line() + ": " + p.said()))
+                        .toList(),
                 FindOut.of(answer).stream()
                         .limit(MOST_TO_FIND_OUT)
                         .map(f -> f.told(stated))
