@@ -81,6 +81,9 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new WorkbookCommand(terminal))
                 .addSubcommand(
                         new CommandLine(new TrialCommand(terminal)).addSubcommand(new TrialPlanCommand(terminal)))
+                .addSubcommand(new CommandLine(new PhotoCommand())
+                        .addSubcommand(new PhotoPrintCommand(terminal))
+                        .addSubcommand(new PhotoTurfCommand(terminal)))
                 .addSubcommand(new SchemaCommand())
                 .addSubcommand(new ServeCommand(terminal))
                 .setOut(out)

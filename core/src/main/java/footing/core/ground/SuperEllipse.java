@@ -10,6 +10,8 @@ import org.hipparchus.special.Gamma;
  * measured axes): Marusiak et al., <i>Journal of Forest Science</i> 70(3), 2024, 144–159.
  */
 public final class SuperEllipse {
+    private static final int HALVINGS = 60;
+
     private SuperEllipse() {}
 
     /**
@@ -27,5 +29,25 @@ public final class SuperEllipse {
         Require.above("the length of a print", 0, length);
         Require.above("the width of a print", 0, width);
         return fullness(shape) * length * width;
+    }
+
+    /**
+     * The exponent n at which c(n) is this share, by bisection.
+     *
+     * @param fullness area over that of the rectangle around it; taken for the nearest exponent from 1 to 20 beyond
+     */
+    public static double shapeOf(double fullness) {
+        Require.within("the fullness of a print", 0, 1, fullness);
+        double low = PrintOutline.LEAST_SHAPE;
+        double high = PrintOutline.MOST_SHAPE;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            if (fullness(middle) < fullness) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
     }
 }

@@ -1,0 +1,113 @@
+package footing.cli;
+
+import footing.core.quantity.Length;
+import footing.io.form.Quantity;
+import footing.io.photo.Card;
+import footing.io.photo.PrintAsked;
+import footing.io.photo.Spot;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** What the photo commands are told: sizes, places in a picture, files. */
+final class PhotoArguments {
+    private static final String NUMBER = "(\\d{1,4}(?:\\.\\d{1,4})?)";
+    private static final Pattern SIZE = Pattern.compile(NUMBER + " ?x ?" + NUMBER + " ?([a-z]{1,2})");
+    private static final Pattern PLACE = Pattern.compile(NUMBER.replace("4}", "5}") + "," + NUMBER.replace("4}", "5}"));
+    private static final Map<String, String> SHEETS =
+            Map.of("letter", "11x8.5in", "tabloid", "17x11in", "a4", "297x210mm", "a3", "420x297mm");
+    private static final int MOST_PLACES = 2000;
+    private static final int MOST_BYTES = 60_000_001;
+
+    private PhotoArguments() {}
+
+    static Card card(String option, String text, Card.Place place) throws BadInput {
+        Matcher m = SIZE.matcher(SHEETS.getOrDefault(text.strip(), text.strip()));
+        var unit = m.matches() ? Quantity.LENGTH.unit(m.group(3)).orElse(null) : null;
+        if (unit == null) {
+            throw new BadInput(option + " '" + text.strip() + "': a size would fit, or letter, tabloid, a4, a3\n"
+                    + "   try: " + option + " 11x8.5in");
+        }
+        Length width = new Length(unit.toOwn(Double.parseDouble(m.group(1))));
+        Length height = new Length(unit.toOwn(Double.parseDouble(m.group(2))));
+        if (!Card.isUsable(width) || !Card.isUsable(height)) {
+            throw new BadInput(option + " '" + text.strip() + "': sides from 2 cm to 5 m (0.8 in to 16 ft) would fit");
+        }
+        return new Card(width, height, place);
+    }
+
+    /** Places such as "10,20 30,40"; none if null. */
+    static List<Spot> places(String option, @Nullable String text) throws BadInput {
+        List<Spot> places = new ArrayList<>();
+        if (text == null) {
+            return places;
+        }
+        for (String word : text.strip().split("\\s+", -1)) {
+            Matcher m = PLACE.matcher(word);
+            if (!m.matches() || places.size() >= MOST_PLACES) {
+                throw new BadInput(option + " '" + word
+                        + "': places in pixels from the picture's upper left corner would" + " fit, at most "
+                        + MOST_PLACES + "\n   try: " + option + " \"410,305 2890,340 2950,2210 380,2150\"");
+            }
+            places.add(new Spot(Double.parseDouble(m.group(1)), Double.parseDouble(m.group(2))));
+        }
+        return places;
+    }
+
+    static List<Spot> corners(String option, @Nullable String text) throws BadInput {
+        List<Spot> corners = places(option, text);
+        if (!corners.isEmpty() && !PrintAsked.areCorners(corners)) {
+            throw new BadInput(option + ": four corners of the sheet, card or frame would fit, as \"x,y x,y x,y x,y\"");
+        }
+        return corners;
+    }
+
+    static List<Spot> border(String option, @Nullable String text, int fewest) throws BadInput {
+        List<Spot> border = places(option, text);
+        if (!border.isEmpty() && border.size() < fewest) {
+            throw new BadInput(option + ": a border has at least " + fewest + " places, one after the other");
+        }
+        return border;
+    }
+
+    /** The whole file, or as much of it as tells that it is too large. */
+    static byte[] file(Terminal terminal, String name) throws BadInput {
+        Path path = PaperFile.path(terminal, name);
+        try (InputStream in = Files.newInputStream(path)) {
+            return in.readNBytes(MOST_BYTES);
+        } catch (NoSuchFileException e) {
+            throw new BadInput("there is no file " + name);
+        } catch (IOException e) {
+            throw new BadInput("can't read " + name + (Files.isDirectory(path) ? ": it is a folder" : ""));
+        }
+    }
+
+    /** Where an overlay goes: as told, or beside the photo. Refuses to write over a photo. */
+    static String overlay(@Nullable String told, String photo) throws BadInput {
+        int dot = photo.lastIndexOf('.');
+        int slash = Math.max(photo.lastIndexOf('/'), photo.lastIndexOf('\\'));
+        String name = told != null ? told : (dot > slash + 1 ? photo.substring(0, dot) : photo) + "-overlay.png";
+        if (name.equals(photo)) {
+            throw new BadInput("the overlay would be written over the photo; name another file with --overlay");
+        }
+        return name;
+    }
+
+    /** Writes an overlay. */
+    static void write(Terminal terminal, String name, byte[] png) throws BadInput, IOException {
+        Path path = PaperFile.path(terminal, name);
+        Path folder = path.toAbsolutePath().getParent();
+        if (Files.isDirectory(path) || folder == null || !Files.isDirectory(folder)) {
+            throw new BadInput("can't write " + name + "; name a file in a folder that is there");
+        }
+        Files.write(path, png);
+    }
+}

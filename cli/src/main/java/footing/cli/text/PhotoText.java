@@ -1,0 +1,48 @@
+package footing.cli.text;
+
+import footing.core.ground.PrintOutline;
+import footing.io.photo.Doubt;
+import footing.io.photo.PrintSeen;
+import footing.io.photo.TurfSeen;
+import footing.io.words.Lists;
+import footing.io.words.PhotoWords;
+import java.util.List;
+
+/** What was read off a photo, as a page. */
+public final class PhotoText {
+    private PhotoText() {}
+
+    public static String of(PrintSeen seen, String overlay, boolean metric, Letters letters) {
+        Lines lines = new Lines(letters);
+        PhotoWords words = new PhotoWords(metric);
+        PrintOutline print = seen.print();
+        if (print != null) {
+            lines.paragraph(words.measures(print)).blank();
+        }
+        lines.paragraph(words.sureness(seen));
+        doubts(seen.doubts(), lines);
+        if (print != null) {
+            lines.head("For the assembly in a case, with the load and pressure it was taken at");
+            lines.paragraph(words.inCase(print));
+        }
+        return closed(lines, List.of(overlay));
+    }
+
+    public static String of(TurfSeen seen, List<String> overlays, Letters letters) {
+        Lines lines = new Lines(letters);
+        PhotoWords words = new PhotoWords(false);
+        lines.paragraph(words.shares(seen)).blank();
+        lines.paragraph(words.sureness(seen));
+        doubts(seen.doubts(), lines);
+        return closed(lines, overlays);
+    }
+
+    private static void doubts(List<Doubt> doubts, Lines lines) {
+        doubts.forEach(d -> lines.item(PhotoWords.of(d)));
+    }
+
+    private static String closed(Lines lines, List<String> overlays) {
+        lines.blank().paragraph("Wrote " + Lists.and(overlays) + ". " + PhotoWords.TRIED);
+        return lines.toString();
+    }
+}
