@@ -24,8 +24,12 @@ final class PaperFile {
     }
 
     Paper size(Case stated) throws BadInput {
+        return size(stated.heading().si());
+    }
+
+    Paper size(boolean metric) throws BadInput {
         if (paper == null) {
-            return Paper.usual(stated.heading().si());
+            return Paper.usual(metric);
         }
         return Paper.named(paper).orElseThrow(() -> new BadInput("--paper " + paper + ": letter or a4 would fit"));
     }

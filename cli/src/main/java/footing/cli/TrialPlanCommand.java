@@ -5,22 +5,28 @@ import footing.core.trial.PairedTest;
 import footing.core.trial.PlanAdvice;
 import footing.core.trial.Power;
 import footing.core.trial.RunPlan;
+import footing.core.trial.Side;
 import footing.core.trial.TrialResult;
+import footing.io.card.RunCard;
 import footing.io.form.Nearest;
+import footing.io.paper.Paper;
 import footing.io.trial.Measure;
 import footing.io.trial.RunSheet;
 import footing.io.words.TrialCautions;
 import footing.io.words.TrialWords;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -77,6 +83,15 @@ final class TrialPlanCommand implements Callable<Integer> {
     @Option(names = "--csv", paramLabel = "FILE", description = "Write the run sheet there instead of printing it.")
     private @Nullable String csv;
 
+    @Option(
+            names = "--sheet",
+            paramLabel = "FILE.pdf",
+            description = "Write the run sheet there, to print, instead of printing it as CSV.")
+    private @Nullable String pdf;
+
+    @Mixin
+    private PaperFile on;
+
     private final Terminal terminal;
 
     TrialPlanCommand(Terminal terminal) {
@@ -89,28 +104,64 @@ final class TrialPlanCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         Measure judged = judged();
         double wanted = share("--margin", margin);
+        names();
+        Path printed = pdf == null ? null : on.free(terminal, pdf);
+        Path written = csv == null ? null : writable(csv);
+        Paper paper = on.size(metric);
         double scatter = pilot != null ? ofPilot(pilot) : guessed(judged);
         PlanAdvice advice = PlanAdvice.fromRuns(wanted, scatter);
-        if (advice.pairs() >= Power.MOST_PAIRS) {
-            throw new BadInput("that would take more pairs than anybody runs; a wider margin takes fewer");
-        }
+        RunPlan plan = plan(advice);
         err.println(terminal.letters().shown(TrialWords.advice(advice, wanted, scatter)));
+        if (pairs != null) {
+            err.println(terminal.letters().shown(TrialWords.asStated(pairs, advice)));
+        }
         if (spread == null && pilot == null) {
             err.println("The scatter is a usual value, common practice, no source: --spread or --pilot states yours.");
         }
-        RunSheet sheet = new RunSheet(plan(advice), judged, a, b, metric);
-        if (csv == null) {
-            sheet.write(out);
-            out.flush();
-        } else {
-            try (Writer file = Files.newBufferedWriter(terminal.folder().resolve(csv))) {
+        RunSheet sheet = new RunSheet(plan, judged, a, b, metric);
+        if (printed != null) {
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            RunCard.write(sheet, paper, bytes);
+            Files.write(printed, bytes.toByteArray());
+            told(judged, pdf);
+        }
+        if (written != null) {
+            try (Writer file = Files.newBufferedWriter(written)) {
                 sheet.write(file);
             }
-            TrialCautions.of(judged.kind())
-                    .forEach(c -> err.println(terminal.letters().shown(c)));
-            err.println("Wrote " + csv);
+            told(judged, csv);
+        }
+        if (printed == null && written == null) {
+            sheet.write(out);
+            out.flush();
         }
         return 0;
+    }
+
+    private void told(Measure judged, @Nullable String file) {
+        PrintWriter err = spec.commandLine().getErr();
+        TrialCautions.of(judged.kind())
+                .forEach(c -> err.println(terminal.letters().shown(c)));
+        err.println("Wrote " + file);
+    }
+
+    private void names() throws BadInput {
+        if (a.equals(b) || a.isBlank() || b.isBlank()) {
+            throw new BadInput("the two things need names that differ");
+        }
+    }
+
+    /** A sheet may be written over, since a plan is drawn again as often as one likes. */
+    private Path writable(String name) throws BadInput {
+        Path file = PaperFile.path(terminal, name);
+        Path folder = file.toAbsolutePath().getParent();
+        if (Files.isDirectory(file)) {
+            throw new BadInput(name + " is a folder; name a file in it");
+        }
+        if (folder == null || !Files.isDirectory(folder)) {
+            throw new BadInput("there is no folder " + folder + "; make it first, or name a file elsewhere");
+        }
+        return file;
     }
 
     private double guessed(Measure judged) throws BadInput {
@@ -127,12 +178,12 @@ final class TrialPlanCommand implements Callable<Integer> {
     }
 
     private RunPlan plan(PlanAdvice advice) throws BadInput {
+        if (pairs == null && advice.pairs() >= Power.MOST_PAIRS) {
+            throw new BadInput("that would take more pairs than anybody runs; a wider margin takes fewer");
+        }
         int each = pairs == null ? advice.pairs() : pairs;
         if (each < 1 || 2L * each * surfaces.size() > MOST_RUNS) {
             throw new BadInput("a plan has from 1 pair to " + MOST_RUNS + " runs in all");
-        }
-        if (a.equals(b) || a.isBlank() || b.isBlank()) {
-            throw new BadInput("the two things need names that differ");
         }
         return RunPlan.of(each, surfaces, seed);
     }
@@ -143,9 +194,7 @@ final class TrialPlanCommand implements Callable<Integer> {
                         TrialCommand.accepted(file, terminal).stated().trial())
                 .together();
         PairedTest test = result == null ? null : result.test();
-        double mean = test == null || result == null
-                ? 0
-                : (result.meanOf(footing.core.trial.Side.A) + result.meanOf(footing.core.trial.Side.B)) / 2;
+        double mean = test == null || result == null ? 0 : (result.meanOf(Side.A) + result.meanOf(Side.B)) / 2;
         if (test == null || !(test.spread() > 0) || !(Math.abs(mean) > 0)) {
             throw new BadInput("the pilot needs two or more pairs of measured runs that differ");
         }

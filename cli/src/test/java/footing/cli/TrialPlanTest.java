@@ -76,14 +76,14 @@ class TrialPlanTest {
     void plan_noPairsStated_listsAsManyAsAdvised() {
         Run run = plan("--margin", "10 %", "--spread", "8 %");
 
-        assertThat(run.err()).contains("Plan 13 pairs");
+        assertThat(run.err()).contains("Advised: 13 pairs on each surface.");
         assertThat(runs(run.out())).hasSize(26);
     }
 
     @Test
     void plan_pilot_takesItsScatter() {
         // 12.0 lbf between pairs, over the root of two, of a mean of 387 lbf (worked by hand from the file).
-        assertThat(plan("--pilot", PILOT).err()).contains("scatter by 2 %").doesNotContain("common practice");
+        assertThat(plan("--pilot", PILOT).err()).contains("scatter by 2 %").doesNotContain("usual value");
     }
 
     @Test
@@ -98,11 +98,33 @@ class TrialPlanTest {
     }
 
     @Test
-    void plan_csvInNoFolder_failsAndNamesTheFile() {
-        Run run = plan("--csv", "none/runs.csv");
+    void plan_pairsStated_saysWhatIsDrawnUpAndWhatWasAdvised() {
+        Run run = plan("--pairs", "2", "--spread", "8 %");
 
-        assertThat(run.code()).isEqualTo(1);
-        assertThat(run.err()).contains("runs.csv").doesNotContain("Wrote");
+        assertThat(run.err()).contains("Advised: 13 pairs", "Drawn up: two pairs on each surface, as you say, fewer");
+        assertThat(runs(run.out())).hasSize(4);
+    }
+
+    @Test
+    void plan_tinyScatter_saysWhyItAdvisesFive() {
+        assertThat(plan("--spread", "1 %").err()).contains("Advised: five pairs", "the fewest that are ever advised");
+    }
+
+    @Test
+    void plan_wrongPairsOrNames_areToldBeforeAnyAdvice() {
+        assertThat(plan("--pairs", "0").err()).doesNotContain("Advised");
+        assertThat(plan("--a", "B").err()).doesNotContain("Advised");
+    }
+
+    @Test
+    void plan_sheet_printsRunsBoxesAndCautions() throws IOException {
+        Run run = plan("--surface", "dry", "--pairs", "4", "--a", "air", "--b", "foam", "--sheet", "runs.pdf");
+
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).contains("Wrote runs.pdf");
+        assertThat(Files.readAllBytes(folder.resolve("runs.pdf"))).startsWith('%', 'P', 'D', 'F');
+        assertThat(plan("--sheet", "runs.pdf").err()).contains("is there already");
     }
 
     @ParameterizedTest
@@ -116,6 +138,8 @@ class TrialPlanTest {
         "--pairs, 0, a plan has from 1 pair to 4000 runs",
         "--pairs, 2001, a plan has from 1 pair to 4000 runs",
         "--a, B, need names that differ",
+        "--csv, none/runs.csv, there is no folder",
+        "--sheet, none/runs.pdf, there is no folder",
         "--pilot, none.yaml, there is no file none.yaml",
     })
     void plan_wrongOption_isCodeTwoAndSaysWhy(String option, String value, String why) {

@@ -25,10 +25,7 @@ import footing.io.words.Quantities;
 import footing.io.words.SetUpWords;
 import footing.io.words.SlopeCaution;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -76,7 +73,7 @@ public final class FittingCard {
         out.open("head").element("title", title);
         out.empty("meta", "name", "subject", "content", "What to do in the bay, in order");
         out.empty("meta", "name", "description", "content", "What to do in the bay, in order");
-        out.open("style").raw(style()).close().close();
+        out.open("style").raw(Sheet.style()).close().close();
         out.open("body").open("div", "class", "footer");
         out.element("span", title + ", " + stated.heading().title()).close();
         out.element("h1", title);
@@ -225,16 +222,5 @@ public final class FittingCard {
     private static void drawing(Sheet sheet, Sketch sketch) {
         sheet.out().open("td").element("p", sketch.title());
         sheet.out().raw(sketch.onPaper(PRINTED)).close();
-    }
-
-    private static String style() {
-        try (InputStream in = FittingCard.class.getResourceAsStream("card.css")) {
-            if (in == null) {
-                throw new IllegalStateException("the style of the card is missing from this build");
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

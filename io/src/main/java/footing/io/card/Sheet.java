@@ -1,6 +1,10 @@
 package footing.io.card;
 
 import footing.io.paper.Markup;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** Writes the card's parts: headings, sentences, tables, boxes to write in. */
@@ -9,6 +13,18 @@ final class Sheet {
 
     Sheet(Markup out) {
         this.out = out;
+    }
+
+    /** How cards look. */
+    static String style() {
+        try (InputStream in = Sheet.class.getResourceAsStream("card.css")) {
+            if (in == null) {
+                throw new IllegalStateException("the style of the cards is missing from this build");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     Markup out() {

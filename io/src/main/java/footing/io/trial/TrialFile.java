@@ -61,8 +61,8 @@ public final class TrialFile {
 
     private static String title(String name) {
         int dot = name.lastIndexOf('.');
-        String title =
+        String words =
                 name.substring(0, dot).replace('-', ' ').replace('_', ' ').strip();
-        return title.isEmpty() ? "A trial" : title;
+        return words.isEmpty() ? "A trial sheet" : "Trial sheet: " + words;
     }
 }

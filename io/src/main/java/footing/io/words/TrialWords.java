@@ -118,8 +118,9 @@ public final class TrialWords {
 
     private String margin(PairedResult r) {
         Margin margin = trial.question().margin();
-        String size = shown.value(r.margin());
-        return margin.share() ? Figures.percent(margin.size()) + " (" + size + ")" : size;
+        // A share of a share is told in points, or it would read as another share.
+        String size = shown.unit().equals("%") ? shown.number(r.margin()) + " points" : shown.value(r.margin());
+        return margin.share() ? Figures.percent(margin.size()) + " of their mean (" + size + ")" : size;
     }
 
     private static String further(int n, String what) {
@@ -155,14 +156,28 @@ public final class TrialWords {
 
     /** How many pairs to plan for. */
     public static String advice(PlanAdvice advice, double margin, double spread) {
+        boolean fewest = advice.pairs() > Math.max(advice.toFind(), advice.toCallAlike());
         return String.format(
                 Locale.ROOT,
-                "Plan %s on each surface: %s find a difference of %s four times in five, %s call alike what is alike,"
-                        + " if single runs of one thing scatter by %s.",
-                counted(advice.pairs(), "pair"),
-                counted(advice.toFind(), "pair"),
+                "Advised: %s on each surface%s. %s would find a difference of %s four times in five, %s would call alike"
+                        + " what is alike, if single runs of one thing scatter by %s.",
+                pairs(advice.pairs()),
+                fewest ? ", the fewest that are ever advised (common practice, no source)" : "",
+                Lists.capital(pairs(advice.toFind())),
                 Figures.percent(margin),
-                counted(advice.toCallAlike(), "pair"),
+                pairs(advice.toCallAlike()),
                 Figures.percent(spread));
+    }
+
+    /** What it means to run another number of pairs than advised. */
+    public static String asStated(int pairs, PlanAdvice advice) {
+        String drawn = "Drawn up: " + counted(pairs, "pair") + " on each surface, as you say";
+        return pairs < Math.max(advice.toFind(), advice.toCallAlike())
+                ? drawn + ", fewer than advised; the verdict may well be 'not enough runs to tell'."
+                : drawn + ".";
+    }
+
+    private static String pairs(int n) {
+        return n >= Power.MOST_PAIRS ? "more pairs than anybody runs" : counted(n, "pair");
     }
 }

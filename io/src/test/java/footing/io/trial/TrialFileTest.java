@@ -58,7 +58,7 @@ class TrialFileTest {
     void read_sheet_takesKindSidesAndUnitsFromTheHeading() {
         String sheet = "side;steady (N);surface;pressure (psi)\nfoam;900;dry;\nair;800;dry;11\n";
         StatedTrial stated = accepted(TrialFile.read(sheet, "pull-day.csv"));
-        assertThat(stated.title()).isEqualTo("pull day");
+        assertThat(stated.title()).isEqualTo("Trial sheet: pull day");
         assertThat(stated.trial().a().name()).isEqualTo("foam");
         assertThat(stated.trial().runs()).extracting(r -> r.value()).containsExactly(900.0, 800.0);
         assertThat(stated.trial().runs().get(1).conditions().number(Condition.PRESSURE))
