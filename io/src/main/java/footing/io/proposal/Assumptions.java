@@ -10,6 +10,7 @@ import footing.io.words.Naming;
 import footing.io.words.Origins;
 import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 
 /** The numbers an answer assumes, each with where it comes from. */
 final class Assumptions {
@@ -25,6 +26,23 @@ final class Assumptions {
                 "What every answer here assumes",
                 all.stream()
                         .filter(n -> n.input().key().place() != Place.MACHINE)
+                        .toList());
+    }
+
+    /** Those that are neither a crew's, nor a wheel's, nor a machine's. */
+    static Table money(Answer answer) {
+        Set<Place> places = Set.of(Place.MONEY, Place.LOAN, Place.TAX);
+        return table(
+                answer.of(),
+                "money-numbers",
+                "Money",
+                Origins.inForce(
+                                answer.of(),
+                                answer.machines().stream()
+                                        .map(MachineAnswer::id)
+                                        .toList())
+                        .stream()
+                        .filter(n -> places.contains(n.input().key().place()))
                         .toList());
     }
 

@@ -17,7 +17,15 @@ final class LastPages {
     void write() {
         pages.out().open("div", "class", "fresh");
         pages.heading("h2", "What every answer here assumes");
-        pages.bare(Assumptions.shared(answer));
+        pages.paragraph(AssumptionGrid.LEGEND, "note");
+        pages.table(Assumptions.money(answer));
+        AssumptionGrid.crews(answer).forEach(pages::table);
+        pages.table(AssumptionGrid.fixes(answer));
+        AssumptionGrid.wheels(answer).forEach(pages::table);
+        int machines = answer.machines().size();
+        if (machines > 1 && machines <= Proposal.MOST_WHOLE) {
+            AssumptionGrid.machines(answer).forEach(pages::table);
+        }
         pages.out().close();
         order();
         after();

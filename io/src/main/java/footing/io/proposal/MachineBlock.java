@@ -46,13 +46,15 @@ final class MachineBlock {
     }
 
     void write(Length length) {
-        pages.out().open("div", "class", "machine");
+        pages.out().open("div", "class", length == Length.WHOLE ? "machine" : "machine short");
         pages.heading("h2", advice.id() + ", " + advice.machine().machine().kind() + ": " + advice.row());
         pages.paragraph(Reason.of(answer, advice), "reason");
-        flat();
+        flat(length);
         pages.table(tables.choices());
         ladder();
-        ground();
+        if (length == Length.WHOLE) {
+            ground();
+        }
         workings(length);
         pages.out().close();
     }
@@ -66,8 +68,10 @@ final class MachineBlock {
         }
     }
 
-    private void flat() {
-        figures.flatByTheClock().ifPresent(pages::figure);
+    private void flat(Length length) {
+        if (length == Length.WHOLE) {
+            figures.flatByTheClock().ifPresent(pages::figure);
+        }
         MachineAnswer.CostPerFlat cost = advice.machine().costPerFlat();
         if (cost != null) {
             ClockedFlat.output(advice).ifPresent(said -> pages.paragraph(said, ""));
@@ -103,11 +107,9 @@ final class MachineBlock {
         }
         drivers(length == Length.WHOLE ? MOST_DRIVERS : FEW_DRIVERS);
         pages.table(tables.findOut());
-        pages.table(tables.numbers());
-        pages.paragraph(
-                "What machines share, its crew, the wheels, what money costs, stands under 'What every answer here"
-                        + " assumes'.",
-                "note");
+        if (answer.machines().size() == 1) {
+            pages.table(tables.numbers());
+        }
         if (Cautions.apply(List.of(advice))) {
             pages.heading("h3", "Cautions");
             pages.list(Cautions.AT_WORK);

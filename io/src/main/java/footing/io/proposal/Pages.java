@@ -68,15 +68,16 @@ final class Pages {
     }
 
     void bare(Table table) {
-        out.open("table", "class", table.rows().size() > DENSE ? "dense" : "plain");
+        boolean side = table.id().equals(AssumptionGrid.ID);
+        out.open("table", "class", side ? "side" : table.rows().size() > DENSE ? "dense" : "plain");
         out.open("thead").open("tr");
         table.columns().forEach(c -> out.element("th", c.head(), "class", c.numbers() ? "n" : "t", "scope", "col"));
         out.close().close().open("tbody");
         for (List<Cell> row : table.rows()) {
             out.open("tr");
             for (int i = 0; i < row.size(); i++) {
-                String side = table.columns().get(i).numbers() ? "n" : "t";
-                out.element("td", row.get(i).shown(), "class", side + (table.isNarrow(i) ? " whole" : ""));
+                String edge = table.columns().get(i).numbers() ? "n" : "t";
+                out.element("td", row.get(i).shown(), "class", edge + (!side && table.isNarrow(i) ? " whole" : ""));
             }
             out.close();
         }

@@ -37,6 +37,26 @@ public final class Naming {
         return id.regionMatches(true, 0, "crew", 0, "crew".length()) ? id : "crew " + id;
     }
 
+    /** What it is called where its owner stands beside it. */
+    public static String withoutOwner(Input input) {
+        String label = label(input);
+        return switch (input.key().place()) {
+            case FULL_WEEK ->
+                input.part().equals("0") ? label : label + ", stretch " + (Integer.parseInt(input.part()) + 1);
+            case MACHINE -> input.part().isEmpty() ? label : label + ", " + input.part();
+            default -> label;
+        };
+    }
+
+    /** 'streets: plug on site'. */
+    public static String fix(Case stated, Input input) {
+        return input.owner() + ": "
+                + stated.crew(input.owner())
+                        .fixes()
+                        .get(Integer.parseInt(input.part()))
+                        .name();
+    }
+
     /** 'of the flats at the drives' is a share of them. */
     private static String label(Input input) {
         String label = input.key().label();
