@@ -5,10 +5,10 @@ import footing.core.answer.MachineAnswer;
 import java.util.List;
 
 /** An answer about one machine of several, so that the same sentences can be told of it alone. */
-final class Only {
+public final class Only {
     private Only() {}
 
-    static Answer of(Answer answer, String machine) {
+    public static Answer of(Answer answer, String machine) {
         MachineAnswer one = answer.machine(machine);
         return new Answer(
                 answer.of(),

@@ -10,13 +10,13 @@ import footing.io.casefile.CaseFile;
 import footing.io.casefile.Reading;
 import footing.io.form.Problem;
 import footing.web.answer.Answers;
+import footing.web.answer.Only;
 import footing.web.answer.Told;
 import footing.web.store.CaseStore;
 import footing.web.store.StoredCase;
 import java.util.List;
-import org.springframework.http.HttpStatus;
+import java.util.Optional;
 import org.springframework.stereotype.Component;
-import org.springframework.web.server.ResponseStatusException;
 
 /** The whole answer to a case, for whoever takes it away. */
 @Component
@@ -29,8 +29,8 @@ class Taking {
         this.answers = answers;
     }
 
-    /** A case, what reading it warned of, and its answer. */
-    record Taken(StoredCase kept, List<String> warnings, Answer answer) {
+    /** What reading a case warned of, and its answer. */
+    record Taken(List<String> warnings, Answer answer) {
         Taken {
             warnings = List.copyOf(warnings);
         }
@@ -41,29 +41,41 @@ class Taking {
         return store.get(id);
     }
 
+    /** The machines there is an answer of; none if the case is broken. */
+    List<String> machines(StoredCase kept) {
+        return CaseFile.read(kept.text(), "case file").found().stream()
+                .flatMap(c -> c.machines().stream())
+                .map(Case.Machine::id)
+                .toList();
+    }
+
     /**
      * What the page shows, once that is whole; before, the same worked out here and now.
      *
      * @param mostWhole machines up to which the answer is to say what moves it
      */
-    Taken take(StoredCase kept, int mostWhole) {
-        Reading reading = CaseFile.read(kept.text(), "case file");
-        Case stated = reading.found()
-                .filter(c -> !c.machines().isEmpty())
-                .orElseThrow(() -> new ResponseStatusException(HttpStatus.CONFLICT));
-        Told told = answers.now(kept.id(), stated, null);
-        return new Taken(
-                kept,
-                reading.warnings().stream().map(Problem::toString).toList(),
-                told.whole()
-                        ? told.answer()
-                        : answered(stated, stated.machines().size() > mostWhole));
+    Taken take(Wanted wanted, int mostWhole, Watch watch) {
+        Reading reading = CaseFile.read(wanted.kept().text(), "case file");
+        Case stated = reading.found().orElseThrow();
+        Told told = answers.now(wanted.kept().id(), stated, null);
+        String machine = wanted.machine();
+        boolean many = machine.isEmpty() && stated.machines().size() > mostWhole;
+        Answer answer = !told.whole()
+                ? answered(stated, machine, many, watch)
+                : machine.isEmpty() ? told.answer() : Only.of(told.answer(), machine);
+        return new Taken(reading.warnings().stream().map(Problem::toString).toList(), answer);
     }
 
-    private static Answer answered(Case stated, boolean quick) {
-        Options options = quick ? Options.usual().quickly() : Options.usual();
+    private static Answer answered(Case stated, String machine, boolean quick, Watch watch) {
+        Options usual = Options.usual();
+        Options options = new Options(
+                usual.futures(),
+                usual.seed(),
+                usual.threshold(),
+                quick,
+                Optional.of(machine).filter(m -> !m.isEmpty()));
         try (Threads threads = Threads.usual()) {
-            return Assessment.answer(stated, options, threads, Watch.NOBODY);
+            return Assessment.answer(stated, options, threads, watch);
         }
     }
 }

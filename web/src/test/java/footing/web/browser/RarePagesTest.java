@@ -2,8 +2,13 @@ package footing.web.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
+import com.microsoft.playwright.Download;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
 import java.util.regex.Pattern;
+import org.assertj.core.api.Assertions;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -66,5 +71,25 @@ class RarePagesTest extends InBrowser {
         open(path + "/delete");
         assertAccessible();
         send("Archive");
+    }
+
+    @Test
+    void take_aWorkbook_isWaitedForAndSaved() {
+        Page page = open(copied() + "/take");
+        assertAccessible();
+        page.locator("main form button")
+                .filter(new Locator.FilterOptions().setHasText("Write it"))
+                .click();
+        assertThat(page.locator("#made progress, #ready").first()).isVisible();
+        assertThat(page.locator("#ready")).isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(60_000));
+        assertAccessible();
+        Download saved = page.waitForDownload(() -> page.locator("#ready").click());
+        Assertions.assertThat(saved.suggestedFilename()).endsWith(".xlsx");
+        String address = page.url();
+        for (int width : new int[] {375, 1280}) {
+            look(width, width < 500).navigate(address);
+            assertAccessible();
+            Screens.picture(page(), "take-" + width);
+        }
     }
 }

@@ -27,7 +27,7 @@ class TakingTest extends Served {
     @Test
     void proposal_ofACase_isAPdfToKeep() {
         String path = oneMachine();
-        assertThat(visitor.get(path).body()).contains("href=\"" + path + "/proposal.pdf\"");
+        assertThat(visitor.get(path).body()).contains("href=\"" + path + "/take\"");
         HttpResponse<String> pdf = visitor.get(path + "/proposal.pdf?paper=a4");
         assertThat(pdf.statusCode()).isEqualTo(200);
         assertThat(pdf.headers().firstValue("Content-Type")).hasValue("application/pdf");
@@ -39,7 +39,6 @@ class TakingTest extends Served {
     @Test
     void workbook_ofACase_isASheetToKeep() {
         String path = oneMachine();
-        assertThat(visitor.get(path).body()).contains("href=\"" + path + "/workbook.xlsx\"");
         HttpResponse<String> book = visitor.get(path + "/workbook.xlsx");
         assertThat(book.statusCode()).isEqualTo(200);
         assertThat(book.headers().firstValue("Content-Type"))
@@ -56,6 +55,32 @@ class TakingTest extends Served {
         assertThat(visitor.get(oneMachine() + "/proposal.pdf?paper=legal").statusCode())
                 .isEqualTo(400);
         assertThat(visitor.get("/cases/aaaaaaaaaaaa/proposal.pdf").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void take_aProposal_saysHowFarItIsAndThenWhereItIs() {
+        String path = oneMachine();
+        assertThat(visitor.get(path + "/take").body())
+                .contains("Print it", "Write it")
+                .doesNotContain("id=\"made\"");
+        String asked = "?what=proposal&paper=letter&machine=mower";
+        assertThat(visitor.get(path + "/take" + asked).body()).contains("Being printed");
+        HttpResponse<String> pdf = visitor.get(path + "/proposal.pdf?paper=letter&machine=mower");
+        assertThat(pdf.headers().firstValue("Content-Disposition"))
+                .hasValueSatisfying(v -> assertThat(v).contains("mower.pdf"));
+        assertThat(visitor.get(path + "/take/state" + asked).body())
+                .contains("It is ready", "/proposal.pdf?paper=letter&amp;machine=mower");
+    }
+
+    @Test
+    void take_whatThereIsNot_isSaidByItsCode() {
+        String path = oneMachine();
+        assertThat(visitor.get(path + "/take?what=poem").statusCode()).isEqualTo(400);
+        assertThat(visitor.get(path + "/take?what=proposal&paper=legal").statusCode())
+                .isEqualTo(400);
+        assertThat(visitor.get(path + "/take?what=workbook&machine=nope").statusCode())
+                .isEqualTo(404);
+        assertThat(visitor.get("/cases/aaaaaaaaaaaa/take").statusCode()).isEqualTo(404);
     }
 
     @Test
