@@ -1,9 +1,12 @@
 package footing.cli;
 
 import footing.cli.text.NextSteps;
+import footing.cli.text.TrialQuoteText;
 import footing.core.answer.Answer;
 import footing.core.answer.Options;
+import footing.io.trial.TrialQuote;
 import java.io.IOException;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -31,6 +34,9 @@ final class AssessCommand implements Callable<Integer> {
     @Option(names = "--machine", paramLabel = "ID", description = "Answer one machine alone, with all there is to say.")
     private @Nullable String machine;
 
+    @Mixin
+    private TrialsOption trials;
+
     private final Terminal terminal;
 
     AssessCommand(Terminal terminal) {
@@ -41,12 +47,22 @@ final class AssessCommand implements Callable<Integer> {
     public Integer call() throws BadInput, IOException {
         var commandLine = spec.commandLine();
         Options options = asked.options(machine);
+        List<TrialQuote> quotes = trials.quotes(terminal);
+        if (!quotes.isEmpty() && (asked.json() || asked.csv())) {
+            throw new BadInput("--trial adds sentences to the printed answer; 'footing trial FILE --json' gives a trial"
+                    + " as JSON");
+        }
         CaseArgument.Accepted read = argument.read(terminal, commandLine.getErr());
         if (machine != null) {
             read.checkMachine(machine);
         }
         Answering answering = new Answering(terminal, asked, commandLine.getOut(), commandLine.getErr());
         Answer answer = answering.answer(read.stated(), options);
-        return answering.print(answer, read.warnings(), new NextSteps(argument.shownName()));
+        int code = answering.print(answer, read.warnings(), new NextSteps(argument.shownName()));
+        if (!quotes.isEmpty()) {
+            commandLine.getOut().print(TrialQuoteText.of(quotes, terminal.letters()));
+            commandLine.getOut().flush();
+        }
+        return code;
     }
 }

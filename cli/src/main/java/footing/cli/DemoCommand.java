@@ -5,6 +5,8 @@ import footing.core.answer.Answer;
 import footing.io.answer.AnswerJson;
 import footing.io.casefile.CaseFile;
 import footing.io.paper.Paper;
+import footing.io.proposal.Proposal;
+import footing.io.trial.TrialQuote;
 import footing.io.words.Lists;
 import java.io.IOException;
 import java.io.InputStream;
@@ -25,8 +27,9 @@ import picocli.CommandLine.Spec;
         name = "demo",
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
-        description = "Answers an invented contractor's case with nine machines, which comes with Footing, and leaves"
-                + " the case, the answer, the proposal and the workbook in the folder footing-demo.")
+        description =
+                "Answers an invented contractor's case with nine machines, which comes with Footing, and leaves"
+                        + " the case, the answer, the proposal, the workbook and an invented trial day in the folder footing-demo.")
 final class DemoCommand implements Callable<Integer> {
     private static final String CASE = "quillbrook.yaml";
     private static final String PROPOSAL = "proposal.pdf";
@@ -58,7 +61,10 @@ final class DemoCommand implements Callable<Integer> {
         List<String> written = new ArrayList<>(List.of(CASE, "answer.json"));
         Printing printing = new Printing(terminal, commandLine.getErr());
         Paper paper = Paper.usual(read.stated().heading().si());
-        boolean printed = answer.complete() && printing.print(answer, paper, folder.resolve(PROPOSAL));
+        List<TrialQuote> trials = TrialDay.leave(folder);
+        written.add(TrialDay.FOLDER);
+        boolean printed = answer.complete()
+                && printing.print(new Proposal.Printed(answer, paper, trials), folder.resolve(PROPOSAL));
         if (printed) {
             written.add(PROPOSAL);
         }

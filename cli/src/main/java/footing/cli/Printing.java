@@ -2,7 +2,6 @@ package footing.cli;
 
 import footing.core.answer.Answer;
 import footing.io.drawing.SvgDrawer;
-import footing.io.paper.Paper;
 import footing.io.proposal.Proposal;
 import footing.io.proposal.Tables;
 import java.io.ByteArrayOutputStream;
@@ -26,10 +25,10 @@ final class Printing {
     }
 
     /** Prints the whole document, then writes it at once; false if that was stopped. */
-    boolean print(Answer answer, Paper paper, Path file) throws IOException {
+    boolean print(Proposal.Printed what, Path file) throws IOException {
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         try (Progress progress = new Progress(err, terminal, System::nanoTime)) {
-            if (!Proposal.write(answer, paper, new SvgDrawer(), progress, pdf)) {
+            if (!Proposal.write(what, new SvgDrawer(), progress, pdf)) {
                 return false;
             }
         }

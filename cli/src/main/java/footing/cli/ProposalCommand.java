@@ -6,8 +6,11 @@ import footing.core.answer.Options;
 import footing.core.fleet.Case;
 import footing.io.answer.Threads;
 import footing.io.paper.Paper;
+import footing.io.proposal.Proposal;
+import footing.io.trial.TrialQuote;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -50,6 +53,9 @@ final class ProposalCommand implements Callable<Integer> {
     @Option(names = "--quick", description = "Leave out what moves the answer and what to find out first.")
     private boolean quick;
 
+    @Mixin
+    private TrialsOption trials;
+
     private final Terminal terminal;
 
     ProposalCommand(Terminal terminal) {
@@ -67,8 +73,9 @@ final class ProposalCommand implements Callable<Integer> {
             read.checkMachine(machine);
         }
         Paper size = on.size(read.stated());
+        List<TrialQuote> quotes = trials.quotes(terminal);
         Answer answer = answer(read.stated(), printing);
-        if (!answer.complete() || !printing.print(answer, size, pdf)) {
+        if (!answer.complete() || !printing.print(new Proposal.Printed(answer, size, quotes), pdf)) {
             commandLine.getErr().println("footing: stopped; nothing was written");
             return Answering.STOPPED;
         }

@@ -23,6 +23,40 @@ class OtherCommandsTest {
     }
 
     @Test
+    void demo_run_leavesAnInventedTrialDayThatCanBeJudged(@TempDir Path folder) throws IOException {
+        Run.in(folder, "", Letters.UTF8, "demo", "--quick", "--futures", "300");
+
+        Run trial = Run.in(folder, "", Letters.ASCII, "trial", "footing-demo/trial-day/logged-pull.yaml");
+        assertThat(trial.code()).isZero();
+        assertThat(trial.out()).contains("invented");
+        Run photo = Run.in(
+                folder,
+                "",
+                Letters.ASCII,
+                "photo",
+                "print",
+                "footing-demo/trial-day/photos/print.jpg",
+                "--sheet",
+                "letter");
+        assertThat(photo.out()).contains("Print area");
+    }
+
+    @Test
+    void assess_trial_quotesItsVerdictBelowTheMoney() {
+        String trial = Run.CASES.resolve("trial-day").resolve("pull.yaml").toString();
+        Run run = Run.of("assess", Run.ONE_MACHINE, "--quick", "--futures", "300", "--trial", trial);
+
+        assertThat(run.code()).isZero();
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .containsSubsequence(
+                        "Tried side by side", "24 runs, 2027-02-06", "Airless is better", "no slope is called safe");
+        assertThat(Run.of("assess", Run.ONE_MACHINE, "--trial", trial, "--json").code())
+                .isEqualTo(2);
+        assertThat(Run.of("assess", Run.ONE_MACHINE, "--trial", "none.yaml").err())
+                .contains("there is no file none.yaml");
+    }
+
+    @Test
     void demo_json_printsTheSameDocumentItLeaves(@TempDir Path folder) throws IOException {
         Run run = Run.in(folder, "", Letters.UTF8, "demo", "--quick", "--futures", "300", "--json");
         assertThat(run.out()).isEqualTo(Files.readString(folder.resolve("footing-demo/answer.json")));

@@ -1,8 +1,10 @@
 package footing.io.proposal;
 
 import footing.core.answer.Answer;
+import footing.io.trial.TrialQuote;
 import footing.io.words.Advice;
 import footing.io.words.Cautions;
+import java.util.List;
 
 /** What follows the machines: what all of them assume, the order sheet, the after-list. */
 final class LastPages {
@@ -14,7 +16,7 @@ final class LastPages {
         this.pages = pages;
     }
 
-    void write() {
+    void write(List<TrialQuote> trials) {
         pages.out().open("div", "class", "fresh");
         pages.heading("h2", "What every answer here assumes");
         pages.paragraph(AssumptionGrid.LEGEND, "note");
@@ -26,9 +28,22 @@ final class LastPages {
         if (machines > 1 && machines <= Proposal.MOST_WHOLE) {
             AssumptionGrid.machines(answer).forEach(pages::table);
         }
+        tried(trials);
         pages.out().close();
         order();
         after();
+    }
+
+    private void tried(List<TrialQuote> trials) {
+        if (trials.isEmpty()) {
+            return;
+        }
+        pages.heading("h2", "Tried side by side");
+        pages.paragraph("No money in this document rests on these trials; they stand beside it.", "note");
+        for (TrialQuote trial : trials) {
+            pages.list(trial.lines());
+        }
+        pages.list(trials.stream().flatMap(t -> t.limits().stream()).distinct().toList());
     }
 
     private void order() {

@@ -8,6 +8,7 @@ import footing.io.paper.Markup;
 import footing.io.paper.Paper;
 import footing.io.paper.Press;
 import footing.io.paper.Typefaces;
+import footing.io.trial.TrialQuote;
 import footing.io.words.Advice;
 import footing.io.words.Figures;
 import java.io.IOException;
@@ -28,10 +29,20 @@ public final class Proposal {
     private final Watch watch;
     private final Typefaces typefaces = new Typefaces();
 
-    private Proposal(Answer answer, Paper paper, Watch watch) {
-        this.answer = answer;
-        this.paper = paper;
+    private final List<TrialQuote> trials;
+
+    private Proposal(Printed printed, Watch watch) {
+        this.answer = printed.answer();
+        this.paper = printed.paper();
+        this.trials = printed.trials();
         this.watch = watch;
+    }
+
+    /** What is printed: an answer, on paper of a size, with verdicts of trials to quote. */
+    public record Printed(Answer answer, Paper paper, List<TrialQuote> trials) {
+        public Printed {
+            trials = List.copyOf(trials);
+        }
     }
 
     /**
@@ -43,7 +54,17 @@ public final class Proposal {
      */
     public static boolean write(Answer answer, Paper paper, SvgDrawer drawer, Watch watch, OutputStream to)
             throws IOException {
-        return new Proposal(answer, paper, watch).print(drawer, to);
+        return write(new Printed(answer, paper, List.of()), drawer, watch, to);
+    }
+
+    /**
+     * Prints the proposal with the verdicts of trials.
+     *
+     * @return false if the watch asked to stop; then nothing was printed
+     * @throws IOException if it can't be written
+     */
+    public static boolean write(Printed printed, SvgDrawer drawer, Watch watch, OutputStream to) throws IOException {
+        return new Proposal(printed, watch).print(drawer, to);
     }
 
     private boolean print(SvgDrawer drawer, OutputStream to) throws IOException {
@@ -58,7 +79,7 @@ public final class Proposal {
         if (!blocks(pages)) {
             return false;
         }
-        new LastPages(answer, pages).write();
+        new LastPages(answer, pages).write(trials);
         if (typefaces.lacked()) {
             pages.paragraph(
                     "Some letters of this case are not in this document's typefaces, which have Latin, Greek and"
