@@ -12,7 +12,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 class OtherCommandsTest {
     @Test
-    void demo_run_answersAndLeavesCaseAndAnswer(@TempDir Path folder) throws IOException {
+    void demo_run_leavesCaseAnswerAndAnInventedTrialDay(@TempDir Path folder) throws IOException {
         Run run = Run.in(folder, "", Letters.UTF8, "demo", "--quick", "--futures", "300");
         assertThat(run.code()).isZero();
         assertThat(run.out()).startsWith("Quillbrook Grounds").contains("footing-demo/quillbrook.yaml");
@@ -20,12 +20,6 @@ class OtherCommandsTest {
         String json = Files.readString(folder.resolve("footing-demo/answer.json"));
         assertThat(JsonMapper.shared().readTree(json).get("machines")).hasSize(9);
         assertThat(folder.resolve("footing-demo/quillbrook.yaml")).hasSameTextualContentAs(Path.of(Run.NINE_MACHINES));
-    }
-
-    @Test
-    void demo_run_leavesAnInventedTrialDayThatCanBeJudged(@TempDir Path folder) throws IOException {
-        Run.in(folder, "", Letters.UTF8, "demo", "--quick", "--futures", "300");
-
         Run trial = Run.in(folder, "", Letters.ASCII, "trial", "footing-demo/trial-day/logged-pull.yaml");
         assertThat(trial.code()).isZero();
         assertThat(trial.out()).contains("invented");
