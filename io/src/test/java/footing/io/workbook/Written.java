@@ -6,11 +6,13 @@ import footing.core.answer.Options;
 import footing.core.answer.Watch;
 import footing.core.answer.Workers;
 import footing.core.fleet.Case;
+import footing.io.answer.AnswerJson;
 import footing.io.casefile.CaseFile;
 import footing.io.casefile.Reading;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -22,6 +24,8 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** A case, its answer and its workbook, for tests. */
 final class Written {
@@ -35,6 +39,12 @@ final class Written {
 
     Answer answer() {
         return answer;
+    }
+
+    JsonNode json() throws IOException {
+        StringWriter to = new StringWriter();
+        AnswerJson.write(answer, List.of(), to);
+        return JsonMapper.shared().readTree(to.toString());
     }
 
     static Case read(String text) {
