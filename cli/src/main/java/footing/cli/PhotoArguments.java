@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
 final class PhotoArguments {
     private static final String NUMBER = "(\\d{1,4}(?:\\.\\d{1,4})?)";
     private static final Pattern SIZE = Pattern.compile(NUMBER + " ?x ?" + NUMBER + " ?([a-z]{1,2})");
+    private static final Pattern AMOUNT = Pattern.compile(NUMBER + " ?([a-zA-Z]{1,3})");
     private static final Pattern PLACE = Pattern.compile(NUMBER.replace("4}", "5}") + "," + NUMBER.replace("4}", "5}"));
     private static final Map<String, String> SHEETS =
             Map.of("letter", "11x8.5in", "tabloid", "17x11in", "a4", "297x210mm", "a3", "420x297mm");
@@ -42,6 +43,19 @@ final class PhotoArguments {
             throw new BadInput(option + " '" + text.strip() + "': sides from 2 cm to 5 m (0.8 in to 16 ft) would fit");
         }
         return new Card(width, height, place);
+    }
+
+    /** A quantity as written, once it is known to be one; dots for none. */
+    static String quantity(String option, @Nullable String text, Quantity quantity) throws BadInput {
+        if (text == null) {
+            return "...";
+        }
+        Matcher m = AMOUNT.matcher(text.strip());
+        if (!m.matches() || quantity.unit(m.group(2)).isEmpty()) {
+            throw new BadInput(option + " '" + text.strip() + "': " + quantity.words()
+                    + " with its unit would fit\n   try: " + option + " \"" + quantity.example() + "\"");
+        }
+        return m.group(1) + " " + m.group(2);
     }
 
     /** Places such as "10,20 30,40"; none if null. */

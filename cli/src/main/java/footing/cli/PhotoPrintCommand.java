@@ -2,6 +2,7 @@ package footing.cli;
 
 import footing.cli.text.PhotoText;
 import footing.io.answer.PhotoJson;
+import footing.io.form.Quantity;
 import footing.io.photo.Card;
 import footing.io.photo.PrintAsked;
 import footing.io.photo.PrintPhoto;
@@ -65,6 +66,12 @@ final class PhotoPrintCommand implements Callable<Integer> {
             description = "Where the picture with the border goes; beside the photo if not given.")
     private @Nullable String overlay;
 
+    @Option(names = "--at-load", paramLabel = "MASS", description = "The load on the wheel: \"480 lb\".")
+    private @Nullable String load;
+
+    @Option(names = "--at-pressure", paramLabel = "PRESSURE", description = "The tire's pressure: \"12 psi\".")
+    private @Nullable String pressure;
+
     @Option(names = "--si", description = "SI units.")
     private boolean metric;
 
@@ -81,6 +88,10 @@ final class PhotoPrintCommand implements Callable<Integer> {
     public Integer call() throws BadInput, IOException {
         String drawn = PhotoArguments.overlay(overlay, file);
         PrintAsked asked = asked();
+        PhotoText.Taken taken = new PhotoText.Taken(
+                metric,
+                PhotoArguments.quantity("--at-load", load, Quantity.MASS),
+                PhotoArguments.quantity("--at-pressure", pressure, Quantity.PRESSURE));
         Seen seen = PrintPhoto.read(PhotoArguments.file(terminal, file), asked);
         if (seen instanceof Seen.Refused r) {
             throw new BadInput(file + ": " + r.what() + "\n   try: " + r.advice());
@@ -91,7 +102,7 @@ final class PhotoPrintCommand implements Callable<Integer> {
         if (json) {
             PhotoJson.write(print, drawn, out);
         } else {
-            out.print(PhotoText.of(print, drawn, metric, terminal.letters()));
+            out.print(PhotoText.of(print, drawn, taken, terminal.letters()));
         }
         out.flush();
         return 0;

@@ -85,6 +85,27 @@ class PhotoTest {
         assertThat(json.get("tried").asString()).contains("drawn pictures only");
     }
 
+    /** The case's own print of 'air' gives way to the one measured; its mean pressure is the load over its area. */
+    @Test
+    void print_writtenIntoACase_isWhatTheGroundRestsOn() throws IOException {
+        Run run = run(
+                "photo", "print", "print.png", "--sheet", "letter", "--at-load", "500 lb", "--at-pressure", "12 psi");
+        String said = run.out().replaceAll("\\s+", " ");
+        String line = said.substring(said.indexOf("print: {"), said.indexOf('}') + 1);
+        String text = Files.readString(Path.of(Run.NINE_MACHINES))
+                .replace("print: {length: 4.05 in, width: 9.5 in, shape: 4, atLoad: 500 lb, atPressure: 12 psi}", line);
+        assertThat(text).contains("atLoad: 500 lb, atPressure: 12 psi}").contains(line);
+        String changed = Files.writeString(folder.resolve("case.yaml"), text).toString();
+
+        JsonNode ground = JsonMapper.shared()
+                .readTree(run("ground", changed, "E1", "--json").out())
+                .at("/packages/0/drive");
+        double kilopascals = 500 * 0.45359237 * 9.80665 / (Math.PI / 4 * 40 * 0.0254 * 0.0254) / 1000;
+        assertThat(ground.get("meanKilopascals").asDouble()).isCloseTo(kilopascals, within(0.02 * kilopascals));
+        assertThat(run("ground", changed, "E1").out().replaceAll("\\s+", " "))
+                .contains("Drives of air-24", "measured, by its print");
+    }
+
     @Test
     void print_cornersAndBorderByHand_measuresThem() {
         Run run = run(
@@ -130,6 +151,7 @@ class PhotoTest {
                 "photo print print.png --sheet letter --border 1,2|at least 12",
                 "photo print print.png --sheet letter --overlay print.png|over the photo",
                 "photo print print.png --sheet letter --overlay no/where.png|in a folder that is there",
+                "photo print print.png --sheet letter --at-load heavy|900 lb",
                 "photo turf after.png --frame 24x24in --ring wide|two radii",
                 "photo turf after.png|--frame",
                 "photo|print or turf"

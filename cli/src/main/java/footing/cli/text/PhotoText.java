@@ -12,9 +12,12 @@ import java.util.List;
 public final class PhotoText {
     private PhotoText() {}
 
-    public static String of(PrintSeen seen, String overlay, boolean metric, Letters letters) {
+    /** In what units to answer, and the load and pressure at which a print was taken, as written or as dots. */
+    public record Taken(boolean metric, String load, String pressure) {}
+
+    public static String of(PrintSeen seen, String overlay, Taken taken, Letters letters) {
         Lines lines = new Lines(letters);
-        PhotoWords words = new PhotoWords(metric);
+        PhotoWords words = new PhotoWords(taken.metric());
         PrintOutline print = seen.print();
         if (print != null) {
             lines.paragraph(words.measures(print)).blank();
@@ -22,8 +25,10 @@ public final class PhotoText {
         lines.paragraph(words.sureness(seen));
         doubts(seen.doubts(), lines);
         if (print != null) {
-            lines.head("For the assembly in a case, with the load and pressure it was taken at");
-            lines.paragraph(words.inCase(print));
+            lines.head(
+                    "For the assembly in a case, with the load and pressure it was taken at (leave the pressure out where"
+                            + " there is no air); from then on 'footing ground' rests on it");
+            lines.paragraph(words.inCase(print, taken.load(), taken.pressure()));
         }
         return closed(lines, List.of(overlay));
     }

@@ -23,6 +23,7 @@ public record PairedResult(
     private static final int FEWEST = 3;
     private static final int FEWEST_COARSE = 6;
     private static final double CONFIDENCE = 0.95;
+    private static final long SEED = 1;
 
     public PairedResult {
         pairs = List.copyOf(pairs);
@@ -102,5 +103,13 @@ public record PairedResult(
     /** The 95 % interval of A less B; null with fewer than two pairs. */
     public @Nullable Interval interval() {
         return test == null ? null : test.interval(CONFIDENCE);
+    }
+
+    /** The 95 % interval of A less B by drawing pairs again; null with fewer than two pairs. Decides nothing. */
+    public @Nullable Interval resampled() {
+        return pairs.size() < 2
+                ? null
+                : Resampled.of(pairs.stream().mapToDouble(Pair::difference).toArray(), SEED)
+                        .interval(CONFIDENCE);
     }
 }

@@ -1,6 +1,7 @@
 package footing.io.photo;
 
 import boofcv.struct.image.GrayU8;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -42,8 +43,36 @@ final class TurfView {
         }
         overlay.card(cornered.quad().corners());
         List<Spot> border = byHand.border().stream().map(picture::inner).toList();
-        overlay.border(border);
+        outlines(plane, asked, border).forEach(overlay::border);
         return new TurfView(picture, plane, judged(picture, plane, asked, border), overlay);
+    }
+
+    /** What bounds the ground that is judged. */
+    private static List<List<Spot>> outlines(Plane plane, TurfAsked asked, List<Spot> border) {
+        if (!border.isEmpty()) {
+            return List.of(border);
+        }
+        double longer = asked.frame().longer();
+        double shorter = asked.frame().shorter();
+        double rim = TurfAsked.RIM * shorter;
+        TurfAsked.Ring ring = asked.ring();
+        if (ring == null) {
+            return List.of(List.of(
+                    plane.seen(rim, rim),
+                    plane.seen(longer - rim, rim),
+                    plane.seen(longer - rim, shorter - rim),
+                    plane.seen(rim, shorter - rim)));
+        }
+        List<List<Spot>> circles = new ArrayList<>();
+        for (double radius : new double[] {ring.inner().meters(), ring.outer().meters()}) {
+            List<Spot> circle = new ArrayList<>();
+            for (int degree = 0; degree < 360 && radius > 0; degree += 5) {
+                double angle = Math.toRadians(degree);
+                circle.add(plane.seen(longer / 2 + radius * Math.cos(angle), shorter / 2 + radius * Math.sin(angle)));
+            }
+            circles.add(circle);
+        }
+        return circles;
     }
 
     private static @Nullable Plane plane(Cornered cornered, Card frame) {

@@ -22,7 +22,8 @@ import tools.jackson.databind.json.JsonMapper;
 
 /**
  * A trial's result as a JSON document of the format {@value #FORMAT}. Values are in SI units (shares as fractions), the
- * difference is A less B, what does not exist is null.
+ * difference is A less B, what does not exist is null. The resampled interval is too narrow with few pairs and decides
+ * nothing.
  */
 public final class TrialJson {
     public static final String FORMAT = "footing-trial-result/1";
@@ -91,6 +92,9 @@ public final class TrialJson {
         json.put("spread", test == null ? null : test.spread());
         json.put("low95", interval == null ? null : interval.low());
         json.put("high95", interval == null ? null : interval.high());
+        Interval resampled = r.resampled();
+        json.put("low95Resampled", resampled == null ? null : resampled.low());
+        json.put("high95Resampled", resampled == null ? null : resampled.high());
         json.put("chanceIfNoDifference", test == null ? null : test.p());
         json.put("margin", finite(r.margin()));
         var equivalence = r.equivalence();

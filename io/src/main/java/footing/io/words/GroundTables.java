@@ -85,6 +85,8 @@ public final class GroundTables {
                 notes.add(p.wheels().id() + ": " + Lists.and(parts) + ".");
             }
         }
+        measured(Patch.Basis.PRINT).ifPresent(notes::add);
+        measured(Patch.Basis.CARRIED_OVER).ifPresent(notes::add);
         return new Block(
                 "Pressure on firm ground, under the heavier wheel of each pair",
                 List.of("drives", "their|print", "down|" + words.depth(), "casters", "their|print"),
@@ -97,6 +99,20 @@ public final class GroundTables {
                                 cell(p.patch(Position.CASTER), words::pressure),
                                 cell(p.patch(Position.CASTER), x -> quantities.area(x.area())))),
                 notes);
+    }
+
+    /** Whose drives rest on a measured print, and not on what tires of their sort usually do. */
+    private Optional<String> measured(Patch.Basis basis) {
+        List<String> ids = ground.packages().stream()
+                .filter(p -> p.patch(Position.DRIVE)
+                        .value()
+                        .filter(x -> x.basis() == basis)
+                        .isPresent())
+                .map(p -> p.wheels().id())
+                .toList();
+        return ids.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Drives of " + Lists.and(ids) + ": measured, by " + GroundWords.basis(basis) + ".");
     }
 
     private Optional<Block> marking() {

@@ -24,10 +24,10 @@ public final class PhotoWords {
                 + " wide, shape exponent " + Figures.decimals(print.shape(), 1) + ".";
     }
 
-    /** How the print is written in a case, the load and pressure left open. */
-    public String inCase(PrintOutline print) {
+    /** How the print is written in a case, where it overrides what tires of its sort usually do. */
+    public String inCase(PrintOutline print, String load, String pressure) {
         return "print: {length: " + length(print.length()) + ", width: " + length(print.width()) + ", shape: "
-                + Figures.decimals(print.shape(), 1) + ", atLoad: ..., atPressure: ...}";
+                + Figures.decimals(print.shape(), 1) + ", atLoad: " + load + ", atPressure: " + pressure + "}";
     }
 
     /** The verdict on a print. */
