@@ -1,6 +1,5 @@
 package footing.io.photo;
 
-import java.awt.AlphaComposite;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -78,17 +77,23 @@ public final class Overlay {
 
     /** Tints pixels; {@code kind} says of a place in the picture 0 for none, 1 for bare. */
     void tint(IntBinaryOperator kind) {
-        Graphics2D pen = image.createGraphics();
-        pen.setComposite(AlphaComposite.getInstance(AlphaComposite.SRC_OVER, 0.6f));
-        pen.setColor(BORDER);
         for (int y = 0; y < image.getHeight(); y++) {
             for (int x = 0; x < image.getWidth(); x++) {
                 if (kind.applyAsInt((int) (x / scale), (int) (y / scale)) == 1) {
-                    pen.fillRect(x, y, 1, 1);
+                    image.setRGB(x, y, tinted(image.getRGB(x, y)));
                 }
             }
         }
-        pen.dispose();
+    }
+
+    private static int tinted(int rgb) {
+        int mixed = 0;
+        for (int shift = 0; shift <= 16; shift += 8) {
+            int own = rgb >> shift & 0xFF;
+            int tint = BORDER.getRGB() >> shift & 0xFF;
+            mixed |= ((2 * own + 3 * tint) / 5) << shift;
+        }
+        return mixed;
     }
 
     /** As a PNG file. */

@@ -49,6 +49,25 @@ class TurfPhotoTest {
         assertThat(right).isGreaterThanOrEqualTo(24);
     }
 
+    /** Where bare soil was found the overlay is far redder than the photo. */
+    @Test
+    void read_bareRing_overlayTintsIt() throws java.io.IOException {
+        byte[] photo = photo(new Random(2), 5, 1);
+        TurfSeen seen = (TurfSeen) TurfPhoto.read(null, photo, ASKED);
+
+        var before = javax.imageio.ImageIO.read(new java.io.ByteArrayInputStream(photo));
+        var after = javax.imageio.ImageIO.read(
+                new java.io.ByteArrayInputStream(seen.overlayAfter().png()));
+        long tinted = 0;
+        for (int y = 0; y < after.getHeight(); y++) {
+            for (int x = 0; x < after.getWidth(); x++) {
+                int redder = (after.getRGB(x, y) >> 16 & 0xFF) - (before.getRGB(x, y) >> 16 & 0xFF);
+                tinted += redder > 60 ? 1 : 0;
+            }
+        }
+        assertThat(tinted).isGreaterThan(20_000);
+    }
+
     @Test
     void read_photoOfAfterAlone_givesTheShareOfBareSoil() {
         TurfSeen seen = (TurfSeen) TurfPhoto.read(null, photo(new Random(2), 5, 0.4), ASKED);
