@@ -49,7 +49,7 @@ final class CompareCommand implements Callable<Integer> {
     public Integer call() throws BadInput, IOException {
         var out = spec.commandLine().getOut();
         var err = spec.commandLine().getErr();
-        int count = run.futures().orElse(Difference.USUAL_FUTURES);
+        OptionalInt count = run.futures();
         if (before.equals("-") && after.equals("-")) {
             throw new BadInput("only one of the two cases can come from standard input");
         }
@@ -76,9 +76,8 @@ final class CompareCommand implements Callable<Integer> {
         }
     }
 
-    private Difference difference(Case was, Case is, int count) {
-        Options options =
-                new Options(OptionalInt.of(count), run.seed(), Options.USUAL_THRESHOLD, true, Optional.empty());
+    private Difference difference(Case was, Case is, OptionalInt count) {
+        Options options = new Options(count, run.seed(), Options.USUAL_THRESHOLD, true, Optional.empty());
         try (Threads threads = Threads.usual();
                 Progress progress = new Progress(spec.commandLine().getErr(), terminal, System::nanoTime)) {
             return Difference.between(was, is, options, threads, progress);

@@ -7,8 +7,6 @@ import footing.core.compare.Split;
 import footing.core.fleet.Case;
 import footing.io.words.ChangeWords;
 import footing.io.words.Figures;
-import footing.io.words.Lists;
-import java.util.ArrayList;
 import java.util.List;
 
 /** A comparison of two versions of a case as a page: what changed, what the answer was and is, and what did it. */
@@ -48,16 +46,10 @@ public final class CompareText {
         if (all != null) {
             split("all machines", all);
         }
-        List<String> untouched = new ArrayList<>();
-        for (MachineDifference m : difference.machines()) {
-            if (ChangeWords.isUntouched(m)) {
-                untouched.add(m.id());
-            } else {
-                machine(m);
-            }
-        }
+        difference.machines().stream().filter(m -> !ChangeWords.isUntouched(m)).forEach(this::machine);
+        String untouched = ChangeWords.untouched(difference);
         if (!untouched.isEmpty()) {
-            lines.blank().paragraph("No change at all for " + Lists.and(untouched) + ".");
+            lines.blank().paragraph(untouched);
         }
     }
 

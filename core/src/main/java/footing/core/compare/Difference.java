@@ -8,9 +8,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Two versions of a case side by side, both answered on the same first futures.
+ * Two versions of a case side by side, each answered as it is by itself; both on the same first futures.
  *
- * @param futures simulated for every machine and mixture
+ * @param futuresBefore simulated for every machine of the first version
+ * @param futuresAfter and of the second; every mixture takes the larger of the two
  * @param complete false if it was stopped before the changes were split
  * @param inputs those that differ for a machine of both versions, in the order of a case file
  * @param others what differs beside numbers
@@ -22,7 +23,8 @@ import org.jspecify.annotations.Nullable;
 public record Difference(
         Case before,
         Case after,
-        int futures,
+        int futuresBefore,
+        int futuresAfter,
         long seed,
         boolean complete,
         List<Changed> inputs,
@@ -30,9 +32,6 @@ public record Difference(
         List<MachineDifference> machines,
         @Nullable Split recommended,
         @Nullable Split asBefore) {
-    /** Futures that are enough to split a change, and quick to run for every mixture. */
-    public static final int USUAL_FUTURES = 4000;
-
     public Difference {
         inputs = List.copyOf(inputs);
         others = List.copyOf(others);
@@ -42,7 +41,8 @@ public record Difference(
     /**
      * Compares two versions.
      *
-     * @param options futures ({@value #USUAL_FUTURES} unless stated), seed and threshold; the rest is left aside
+     * @param options futures (unless stated as many as each version's answer needs), seed and threshold; the rest is
+     *     left aside
      * @throws IllegalArgumentException if the currencies differ, since savings in two currencies can't be compared, or
      *     a case has no machine
      */
@@ -53,6 +53,11 @@ public record Difference(
             throw new IllegalArgumentException(was + " and " + is + " can't be compared");
         }
         return new Reckoning(before, after, options, workers, watch).difference();
+    }
+
+    /** Simulated for every mixture. */
+    public int futures() {
+        return Math.max(futuresBefore, futuresAfter);
     }
 
     /** What is measured of machines and assemblies of both versions and differs; no money rests on it. */

@@ -18,7 +18,9 @@ public record Part(Kind kind, List<Input> inputs, String machine, double change)
         /** All that is no number: dates, lists, which packages. */
         OTHER,
         ADDED,
-        REMOVED
+        REMOVED,
+        /** Nothing stated: the two versions needed different numbers of futures to be as sure. */
+        FUTURES
     }
 
     public Part {

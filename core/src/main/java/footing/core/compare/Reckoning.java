@@ -1,5 +1,6 @@
 package footing.core.compare;
 
+import footing.core.answer.Answer;
 import footing.core.answer.Assessment;
 import footing.core.answer.Options;
 import footing.core.answer.Watch;
@@ -16,21 +17,31 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntToDoubleFunction;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
-/** Answers both versions and their mixtures, each different question once, and splits the changes. */
+/**
+ * Answers both versions as an answer of its own would be, and their mixtures on as many futures as the larger of the
+ * two has, each different question once, and splits the changes.
+ */
 final class Reckoning {
     private static final String STAGE = "comparing";
+
+    /** How much of the progress an answer of one version is. */
+    private static final double END = 0.1;
 
     private final Case before;
     private final Case after;
     private final Options options;
     private final Workers workers;
     private final Watch watch;
-    private final int futures;
+    private final Map<String, Answered> was = new HashMap<>();
+    private final Map<String, Answered> is = new HashMap<>();
     private final Map<ResolvedMachine, Task> tasks = new LinkedHashMap<>();
     private final AtomicInteger done = new AtomicInteger();
+    private int futuresBefore;
+    private int futuresAfter;
 
     Reckoning(Case before, Case after, Options options, Workers workers, Watch watch) {
         this.before = before;
@@ -38,7 +49,6 @@ final class Reckoning {
         this.options = options;
         this.workers = workers;
         this.watch = watch;
-        futures = options.futures().orElse(Difference.USUAL_FUTURES);
     }
 
     /** One question and its answer. */
@@ -67,12 +77,16 @@ final class Reckoning {
                 .toList();
         List<Question> questions =
                 common.stream().map(id -> new Question(before, after, id)).toList();
-        ids(before).forEach(id -> ask(before, id));
-        ids(after).forEach(id -> ask(after, id));
-        run(false);
+        Answer old = answer(before, was, 0);
+        Answer now = answer(after, is, END);
+        futuresBefore = old.futures();
+        futuresAfter = now.futures();
+        keep(before, was, futuresBefore);
+        keep(after, is, futuresAfter);
         questions.forEach(q -> Sharing.states(q.things()).forEach(s -> ask(q.mixed(s), q.machine())));
-        run(true);
-        boolean complete = tasks.values().stream().allMatch(t -> t.answer != null);
+        run();
+        boolean complete =
+                old.complete() && now.complete() && tasks.values().stream().allMatch(t -> t.answer != null);
         List<MachineDifference> machines = new ArrayList<>();
         for (String id : ids) {
             Question question = common.contains(id) ? questions.get(common.indexOf(id)) : null;
@@ -81,7 +95,8 @@ final class Reckoning {
         return new Difference(
                 before,
                 after,
-                futures,
+                futuresBefore,
+                futuresAfter,
                 options.seed(),
                 complete,
                 Changes.of(before, after, common),
@@ -99,40 +114,74 @@ final class Reckoning {
         return c.machines().stream().map(Case.Machine::id).toList();
     }
 
+    private Answer answer(Case version, Map<String, Answered> answers, double begun) {
+        Options all = new Options(options.futures(), options.seed(), options.threshold(), true, Optional.empty());
+        Answer answer = Assessment.answer(version, all, workers, new Watch() {
+            @Override
+            public void progress(String stage, double share) {
+                watch.progress(STAGE, begun + END * share);
+            }
+
+            @Override
+            public boolean stopped() {
+                return watch.stopped();
+            }
+        });
+        answer.machines().forEach(m -> answers.put(m.id(), Answered.of(m)));
+        return answer;
+    }
+
+    private int futures() {
+        return Math.max(futuresBefore, futuresAfter);
+    }
+
+    /** A version that was answered on as many futures as the mixtures need not be answered again. */
+    private void keep(Case version, Map<String, Answered> answers, int ran) {
+        if (ran == futures()) {
+            answers.forEach((id, answer) -> {
+                ask(version, id);
+                task(version, id).answer = answer;
+            });
+        }
+    }
+
     private void ask(Case mixed, String machine) {
         tasks.computeIfAbsent(resolved(mixed, machine), r -> new Task(mixed, machine));
+    }
+
+    private Task task(Case mixed, String machine) {
+        return Objects.requireNonNull(tasks.get(resolved(mixed, machine)));
     }
 
     private static ResolvedMachine resolved(Case mixed, String machine) {
         return Resolver.resolve(mixed, mixed.machine(machine));
     }
 
-    /** Answers what has no answer yet; the two versions themselves even if asked to stop. */
-    private void run(boolean mayStop) {
+    /** Answers what has no answer yet. */
+    private void run() {
         List<Task> open = tasks.values().stream().filter(t -> t.answer == null).toList();
         workers.all(open.size(), i -> {
-            if (!(mayStop && watch.stopped())) {
+            if (!watch.stopped()) {
                 Task task = open.get(i);
                 Options one = new Options(
-                        OptionalInt.of(futures), options.seed(), options.threshold(), true, Optional.of(task.machine));
+                        OptionalInt.of(futures()),
+                        options.seed(),
+                        options.threshold(),
+                        true,
+                        Optional.of(task.machine));
                 task.answer = Answered.of(Assessment.answer(task.mixed, one, Workers.one(), Watch.NOBODY)
                         .machines()
                         .get(0));
-                watch.progress(STAGE, (double) done.incrementAndGet() / tasks.size());
+                watch.progress(STAGE, 2 * END + (1 - 2 * END) * done.incrementAndGet() / open.size());
             }
         });
-    }
-
-    private Answered answer(Case mixed, String machine) {
-        Task task = Objects.requireNonNull(tasks.get(resolved(mixed, machine)));
-        return Objects.requireNonNull(task.answer);
     }
 
     /** A machine of one version only: all it saves is a change. */
     private MachineDifference alone(String id) {
         boolean removed = ids(before).contains(id);
         MachineDifference.Standing standing =
-                answer(removed ? before : after, id).standing();
+                Objects.requireNonNull((removed ? was : is).get(id)).standing();
         double saving = standing.saving().mean();
         Part.Kind kind = removed ? Part.Kind.REMOVED : Part.Kind.ADDED;
         Part part = new Part(kind, List.of(), id, removed ? -saving : saving);
@@ -141,31 +190,40 @@ final class Reckoning {
     }
 
     private MachineDifference both(Question q, boolean complete) {
-        Answered was = answer(before, q.machine());
-        Answered is = answer(after, q.machine());
-        ResolvedMachine.Entry choice = was.standing().entry();
-        boolean considered = is.saving(choice).isPresent();
+        Answered old = Objects.requireNonNull(was.get(q.machine()));
+        Answered now = Objects.requireNonNull(is.get(q.machine()));
+        ResolvedMachine.Entry choice = old.standing().entry();
+        boolean considered = now.saving(choice).isPresent();
         return new MachineDifference(
                 q.machine(),
-                was.standing(),
-                is.standing(),
-                complete ? split(q, Answered::recommended) : null,
-                complete && considered ? split(q, a -> a.saving(choice).orElseThrow()) : null);
+                old.standing(),
+                now.standing(),
+                complete ? split(q, old, now, Answered::recommended) : null,
+                complete && considered
+                        ? split(q, old, now, a -> a.saving(choice).orElseThrow())
+                        : null);
     }
 
-    private Split split(Question q, ToDoubleFunction<Answered> saving) {
+    private Split split(Question q, Answered old, Answered now, ToDoubleFunction<Answered> saving) {
         Map<Integer, Double> values = new HashMap<>();
         for (int state : Sharing.states(q.things())) {
-            values.put(state, saving.applyAsDouble(answer(q.mixed(state), q.machine())));
+            Answered answer = Objects.requireNonNull(task(q.mixed(state), q.machine()).answer);
+            values.put(state, saving.applyAsDouble(answer));
         }
-        double[] shares = Sharing.share(q.things(), s -> Objects.requireNonNull(values.get(s)));
+        IntToDoubleFunction value = s -> Objects.requireNonNull(values.get(s));
+        double[] shares = Sharing.share(q.things(), value);
         List<Part> parts = new ArrayList<>();
         for (int i = 0; i < shares.length; i++) {
             parts.add(q.part(i, shares[i]));
         }
-        double was = saving.applyAsDouble(answer(before, q.machine()));
-        double is = saving.applyAsDouble(answer(after, q.machine()));
-        return Split.settled(was, is, parts);
+        double before = saving.applyAsDouble(old);
+        double after = saving.applyAsDouble(now);
+        if (futuresBefore != futuresAfter) {
+            double first = value.applyAsDouble(0) - before;
+            double last = after - value.applyAsDouble((1 << q.things()) - 1);
+            parts.add(new Part(Part.Kind.FUTURES, List.of(), "", first + last));
+        }
+        return Split.settled(before, after, parts);
     }
 
     private static @Nullable Split fleetAsBefore(List<MachineDifference> machines) {

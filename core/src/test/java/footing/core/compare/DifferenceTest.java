@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import footing.core.answer.Assessment;
 import footing.core.answer.Options;
 import footing.core.answer.SmallCase;
 import footing.core.answer.Watch;
@@ -18,25 +17,21 @@ import footing.core.fleet.Key;
 import footing.core.fleet.Numbers;
 import footing.core.fleet.Origin;
 import footing.core.fleet.When;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
-import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class DifferenceTest {
-    private static final Options FEW = Options.usual().withFutures(200);
-    private static final Case BASE = SmallCase.build();
+    static final Options FEW = Options.usual().withFutures(200);
+    static final Case BASE = SmallCase.build();
 
-    private static Difference between(Case a, Case b) {
+    static Difference between(Case a, Case b) {
         return Difference.between(a, b, FEW, Workers.one(), Watch.NOBODY);
     }
 
-    private static Split recommended(Difference d) {
+    static Split recommended(Difference d) {
         return Objects.requireNonNull(d.machines().get(0).recommended());
     }
 
@@ -67,11 +62,11 @@ class DifferenceTest {
                 .sum();
     }
 
-    private static double sum(Split split) {
+    static double sum(Split split) {
         return split.parts().stream().mapToDouble(Part::change).reduce(0, Double::sum);
     }
 
-    private static Case manyChanges() {
+    static Case manyChanges() {
         Case c = with(BASE, Key.WAGE, SmallCase.CREW, 24);
         c = with(c, Key.BILLING, SmallCase.CREW, 131);
         c = with(c, Key.INFLATION, "", 0.04);
@@ -102,24 +97,6 @@ class DifferenceTest {
                     .singleElement()
                     .satisfies(p -> assertThat(p.change()).isEqualTo(split.change()));
         }
-    }
-
-    @Test
-    void between_anyTwo_savingsAreThoseOfAnAnswerOnTheSameFutures() {
-        Case b = manyChanges();
-        Difference d = between(BASE, b);
-
-        double was = Assessment.answer(BASE, FEW.quickly(), Workers.one(), Watch.NOBODY)
-                .fleet()
-                .saving()
-                .mean();
-        double is = Assessment.answer(b, FEW.quickly(), Workers.one(), Watch.NOBODY)
-                .fleet()
-                .saving()
-                .mean();
-
-        assertThat(Objects.requireNonNull(d.recommended()).before()).isCloseTo(was, within(1e-9));
-        assertThat(Objects.requireNonNull(d.recommended()).after()).isCloseTo(is, within(1e-9));
     }
 
     @Test
@@ -261,47 +238,6 @@ class DifferenceTest {
         for (Key key : List.of(Key.WAGE, Key.BILLING, Key.PRICE, Key.FLATS_PER_SEASON)) {
             assertThat(part(there, key)).isCloseTo(-part(back, key), within(1e-8));
         }
-    }
-
-    @ParameterizedTest
-    @ValueSource(booleans = {true, false})
-    void between_tasksInAnyOrder_isTheSameToTheLastBit(boolean backwards) {
-        Workers other = (tasks, task) -> {
-            List<Integer> order = new ArrayList<>();
-            for (int i = 0; i < tasks; i++) {
-                order.add(backwards ? 0 : order.size(), i);
-            }
-            order.forEach(task::accept);
-        };
-
-        assertThat(Difference.between(BASE, manyChanges(), FEW, other, Watch.NOBODY))
-                .isEqualTo(between(BASE, manyChanges()));
-    }
-
-    @Test
-    void between_askedToStop_stillKnowsBothAnswers() {
-        AtomicInteger told = new AtomicInteger();
-        Watch watch = new Watch() {
-            @Override
-            public void progress(String stage, double share) {
-                assertThat(share).isBetween(0.0, 1.0);
-                told.incrementAndGet();
-            }
-
-            @Override
-            public boolean stopped() {
-                return told.get() > 3;
-            }
-        };
-
-        Difference d = Difference.between(BASE, manyChanges(), FEW, Workers.one(), watch);
-
-        assertThat(d.complete()).isFalse();
-        assertThat(d.recommended()).isNull();
-        MachineDifference m = d.machines().get(0);
-        assertThat(m.recommended()).isNull();
-        assertThat(Objects.requireNonNull(m.after()).saving().mean()).isNotNaN();
-        assertThat(told.get()).isEqualTo(4);
     }
 
     @Test

@@ -20,9 +20,9 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * format      footing-comparison/1
- * before      {case: title, asOf: date}; after the same
+ * before      {case: title, asOf: date, futures: simulated for every machine}; after the same
  * currency    ISO 4217
- * futures     simulated for every machine; seed of their draws
+ * futures     the larger of the two, simulated for every mixture; seed of their draws
  * complete    false if it was stopped before the changes were split
  * inputs      [{input: path, before: V, after: V, follows}] that differ; V is {value: number or {low, likely, high},
  *             origin: stated | learned | typical | default} or null; follows: a default that moved with another input
@@ -31,8 +31,9 @@ import org.jspecify.annotations.Nullable;
  * machines    [{id, before: S, after: S, recommended: P, asBefore: P}]; S is {id, when, carried, verdict, saving: as in
  *             footing-answer/1} of what is recommended, or null; asBefore follows the entry recommended before
  * fleet       {recommended: P, asBefore: P}
- * P           {before, after, change, parts: [{kind: inputs | other | added | removed, inputs: [path], machine: id or
- *             null, change}]} or null: the saving, and its change split; the parts add up to change exactly
+ * P           {before, after, change, parts: [{kind: inputs | other | added | removed | futures, inputs: [path],
+ *             machine: id or null, change}]} or null: the saving, and its change split; the parts add up to change
+ *             exactly; kind futures is there if the two versions needed different numbers of them
  * }</pre>
  */
 public final class DifferenceJson {
@@ -53,8 +54,8 @@ public final class DifferenceJson {
 
     private void document(Difference d) {
         json.text("format", FORMAT);
-        json.object("before", () -> heading(d.before()));
-        json.object("after", () -> heading(d.after()));
+        json.object("before", () -> heading(d.before(), d.futuresBefore()));
+        json.object("after", () -> heading(d.after(), d.futuresAfter()));
         json.text("currency", d.after().heading().currency());
         json.whole("futures", d.futures());
         json.whole("seed", d.seed());
@@ -74,9 +75,10 @@ public final class DifferenceJson {
         json.object("fleet", () -> splits(d.recommended(), d.asBefore()));
     }
 
-    private void heading(Case c) {
+    private void heading(Case c, int futures) {
         json.text("case", c.heading().title());
         json.text("asOf", c.heading().asOf().toString());
+        json.whole("futures", futures);
     }
 
     private void input(Changed c) {

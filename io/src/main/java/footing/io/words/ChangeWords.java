@@ -18,6 +18,7 @@ import footing.io.form.Written;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
@@ -171,18 +172,34 @@ public final class ChangeWords {
     /** How the parts were found. */
     public static String method(Difference d) {
         String orders = d.overAllOrders() ? "all orders" : "two orders, the listed one and its reverse,";
-        return "All on the same " + Figures.money(d.futures()) + " ways it could go. A part is what its input changes"
-                + " when it is replaced, on the average over " + orders + " in which they can be; the parts add up to"
-                + " the change before rounding.";
+        String same = d.futuresBefore() == d.futuresAfter()
+                ? "All on the same " + Figures.money(d.futures()) + " ways it could go, as many as the answer by itself"
+                : "Each version on as many ways as its answer by itself (" + Figures.money(d.futuresBefore())
+                        + " before, " + Figures.money(d.futuresAfter()) + " now)";
+        return same + ". A part is what its input changes when it is replaced, on the average over " + orders
+                + " in which they can be; the parts add up to the change before rounding.";
     }
 
-    /** True for a machine whose answer is the same in every respect. */
+    /** Which machines the changes don't touch; empty if they touch all. */
+    public static String untouched(Difference d) {
+        List<MachineDifference> same =
+                d.machines().stream().filter(ChangeWords::isUntouched).toList();
+        if (same.isEmpty()) {
+            return "";
+        }
+        boolean toTheBit = same.stream()
+                .allMatch(m -> Objects.requireNonNull(m.recommended()).change() == 0);
+        return "No change at all for "
+                + Lists.and(same.stream().map(MachineDifference::id).toList())
+                + (toTheBit ? "." : ", but for chance.");
+    }
+
+    /** True for a machine whose answer is the same in every respect, but for chance. */
     public static boolean isUntouched(MachineDifference m) {
         Split split = m.recommended();
         return split != null
                 && sameChoice(m)
-                && split.change() == 0
-                && split.parts().stream().allMatch(p -> p.change() == 0);
+                && split.parts().stream().allMatch(p -> p.kind() == Part.Kind.FUTURES || p.change() == 0);
     }
 
     /** 'order with airless-24, as before'. */
@@ -251,6 +268,9 @@ public final class ChangeWords {
             case OTHER -> "dates, lists and packages";
             case ADDED -> "machine " + part.machine() + ", not there before";
             case REMOVED -> "machine " + part.machine() + ", no longer there";
+            case FUTURES ->
+                "chance: " + Figures.money(d.futuresBefore()) + " ways were run before, "
+                        + Figures.money(d.futuresAfter()) + " now";
         };
     }
 

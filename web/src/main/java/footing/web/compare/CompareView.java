@@ -45,11 +45,8 @@ public record CompareView(
 
     static CompareView of(Difference d) {
         List<Effect> machines = new ArrayList<>();
-        List<String> untouched = new ArrayList<>();
         for (MachineDifference m : d.machines()) {
-            if (ChangeWords.isUntouched(m)) {
-                untouched.add(m.id());
-            } else {
+            if (!ChangeWords.isUntouched(m)) {
                 machines.add(machine(d, m, machines.size()));
             }
         }
@@ -61,7 +58,7 @@ public record CompareView(
                 ChangeWords.others(d),
                 several ? effect(d, "All machines", List.of(), all, "did-it-all") : null,
                 machines,
-                untouched.isEmpty() ? "" : "No change at all for " + Lists.and(untouched) + ".",
+                ChangeWords.untouched(d),
                 ChangeWords.method(d),
                 d.complete());
     }

@@ -61,8 +61,8 @@ final class Comparisons implements AutoCloseable {
 
     private void run(Pair pair, Comparison comparison) {
         try {
-            Options options = Options.usual().withFutures(Difference.USUAL_FUTURES);
-            comparison.result.complete(Difference.between(pair.before(), pair.after(), options, threads, comparison));
+            comparison.result.complete(
+                    Difference.between(pair.before(), pair.after(), Options.usual(), threads, comparison));
         } catch (RuntimeException | Error e) {
             comparison.result.completeExceptionally(e);
             throw e;
