@@ -16,6 +16,7 @@
     document.getElementById(`${id}-fault`).textContent = fault;
     field.querySelector('.guess').textContent = look.guess;
     field.querySelector('.from').textContent = look.from;
+    if (look.unit) field.querySelector('.unit').textContent = look.unit;
     if (fault) box.setAttribute('aria-invalid', 'true');
     else box.removeAttribute('aria-invalid');
   };

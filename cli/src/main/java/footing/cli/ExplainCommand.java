@@ -1,5 +1,6 @@
 package footing.cli;
 
+import footing.cli.text.ShortTree;
 import footing.cli.text.TreeText;
 import footing.core.answer.Assessment;
 import footing.core.answer.Explain;
@@ -10,6 +11,7 @@ import footing.core.fleet.ResolvedMachine;
 import footing.core.fleet.Resolver;
 import footing.core.fleet.When;
 import footing.io.answer.Threads;
+import footing.io.words.Figures;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
@@ -46,7 +48,7 @@ final class ExplainCommand implements Callable<Integer> {
             index = "3",
             paramLabel = "FIGURE",
             description = "One of ${COMPLETION-CANDIDATES}.",
-            completionCandidates = Figures.class)
+            completionCandidates = Explainable.class)
     private String figure;
 
     @Option(
@@ -55,6 +57,9 @@ final class ExplainCommand implements Callable<Integer> {
             description = "Changed over now, or when its sets are worn out; needed only where both are considered"
                     + " (now).")
     private @Nullable String when;
+
+    @Option(names = "--all", description = "Print every number down to the last one, and whose each is.")
+    private boolean all;
 
     @Mixin
     private FuturesOptions run;
@@ -66,7 +71,7 @@ final class ExplainCommand implements Callable<Integer> {
     }
 
     /** The figures there are, for the help text. */
-    static final class Figures implements Iterable<String> {
+    static final class Explainable implements Iterable<String> {
         @Override
         public java.util.Iterator<String> iterator() {
             return Explain.FIGURES.iterator();
@@ -85,11 +90,22 @@ final class ExplainCommand implements Callable<Integer> {
         OptionalInt asked = run.futures();
         int count = asked.isPresent() ? asked.getAsInt() : needed(read.stated());
         Explanation tree = Explain.figure(read.stated(), machine, wheels, time, figure, run.seed(), count);
-        var out = commandLine.getOut();
-        out.print(TreeText.of(tree, read.stated().heading().currency(), terminal.letters()));
-        out.println();
-        out.println("On " + count + " futures, seed " + run.seed() + ".");
+        print(tree, read.stated().heading().currency());
+        commandLine.getOut().println("On " + Figures.money(count) + " ways it could go, seed " + run.seed() + ".");
         return 0;
+    }
+
+    private void print(Explanation tree, String currency) {
+        var out = spec.commandLine().getOut();
+        out.print(
+                all
+                        ? TreeText.of(tree, currency, terminal.letters())
+                        : ShortTree.of(tree, currency, terminal.letters()));
+        out.println();
+        if (!all) {
+            out.println("Sums are rounded so that they add up to the cent; --all prints every number");
+            out.println("they rest on, and whose it is.");
+        }
     }
 
     /** The time asked for, or the only one there is. */

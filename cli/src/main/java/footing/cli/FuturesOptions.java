@@ -13,7 +13,8 @@ final class FuturesOptions {
     @Option(
             names = "--futures",
             paramLabel = "N",
-            description = "Futures to simulate for each machine; without it as many as this command needs.")
+            description =
+                    "How many ways it could go to simulate for each machine; without it as many as this command needs.")
     private @Nullable Integer futures;
 
     @Option(

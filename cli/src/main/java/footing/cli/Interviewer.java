@@ -55,7 +55,7 @@ final class Interviewer {
             say("     " + (i + 1) + " " + choices.get(i).words());
         }
         Interview.Taken guess = Interview.guess(field, answers);
-        String unit = field.shape().unit();
+        String unit = Interview.unit(field, answers);
         String label = field.label() + (unit.isEmpty() ? "" : ", " + unit);
         for (int i = 1; ; i++) {
             out.print(terminal.letters().shown("   " + label + " [" + guess.shown() + "]: "));

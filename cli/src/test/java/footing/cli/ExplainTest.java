@@ -26,7 +26,7 @@ class ExplainTest {
                 double next = part.again();
                 result = label.contains("= sum of")
                         ? result + next
-                        : label.contains("= first less")
+                        : label.contains("= the first minus")
                                 ? result - next
                                 : label.contains("= product of") ? result * next : result / next;
             }
@@ -80,12 +80,52 @@ class ExplainTest {
                 "breakEvenPrice"
             })
     void explain_figure_canBeReckonedAgainToTheCentFromItsLeaves(String figure) {
-        Run run = Run.of("explain", Run.NINE_MACHINES, "E2", "airless-24", figure, "--futures", "400");
+        Run run = Run.of("explain", Run.NINE_MACHINES, "E2", "airless-24", figure, "--futures", "400", "--all");
         assertThat(run.err()).isEmpty();
         assertThat(run.code()).isZero();
         Node tree = read(run);
         assertThat(tree.parts()).isNotEmpty();
         assertThat(tree.again()).isCloseTo(tree.value(), within(0.005));
+    }
+
+    /** Lines with a value at their end, by depth; what a product is made of stands in between without one. */
+    private static void addUp(List<String> lines) {
+        Pattern sum = Pattern.compile("^( *)(\\S.*?)  +(-?[0-9,]+\\.[0-9]{2})$");
+        List<Node> path = new ArrayList<>(List.of(new Node(-1, "", 0, new ArrayList<>())));
+        List<Node> all = new ArrayList<>();
+        for (String line : lines) {
+            Matcher m = sum.matcher(line);
+            if (m.find()) {
+                double value = Double.parseDouble(m.group(3).replace(",", ""));
+                Node node = new Node(m.group(1).length() / 2, m.group(2), value, new ArrayList<>());
+                while (path.get(path.size() - 1).depth() >= node.depth()) {
+                    path.remove(path.size() - 1);
+                }
+                path.get(path.size() - 1).parts().add(node);
+                path.add(node);
+                all.add(node);
+            }
+        }
+        assertThat(all.stream().filter(n -> !n.parts().isEmpty()))
+                .hasSizeGreaterThan(4)
+                .allSatisfy(n -> {
+                    double others =
+                            n.parts().stream().skip(1).mapToDouble(Node::value).sum();
+                    double first = n.parts().get(0).value();
+                    assertThat(n.label().endsWith("= sum of") ? first + others : first - others)
+                            .isCloseTo(n.value(), within(0.001));
+                });
+    }
+
+    @Test
+    void explain_short_addsUpToTheCentInFarFewerLines() {
+        Run few = Run.of("explain", Run.NINE_MACHINES, "E2", "airless-24", "saving", "--futures", "400");
+        Run all = Run.of("explain", Run.NINE_MACHINES, "E2", "airless-24", "saving", "--futures", "400", "--all");
+
+        assertThat(few.out().lines().count()).isLessThan(all.out().lines().count() / 3);
+        assertThat(few.out().lines().findFirst())
+                .isEqualTo(all.out().lines().findFirst().map(l -> l.strip()));
+        addUp(few.out().lines().toList());
     }
 
     @Test
@@ -107,15 +147,33 @@ class ExplainTest {
                 .at("/machines/0/entries/4/saving/mean")
                 .asDouble();
         Run run = Run.of(
-                "explain", Run.NINE_MACHINES, "E1", "airless-24", "saving", asked[0], asked[1], asked[2], asked[3]);
+                "explain",
+                Run.NINE_MACHINES,
+                "E1",
+                "airless-24",
+                "saving",
+                "--all",
+                asked[0],
+                asked[1],
+                asked[2],
+                asked[3]);
         assertThat(read(run).value()).isCloseTo(mean, within(0.005));
     }
 
     @Test
     void explain_worn_needsNoOptionIfThereIsNoOther() {
-        Run now = Run.of("explain", Run.NINE_MACHINES, "E2", "airless-24", "startCost", "--futures", "50");
+        Run now = Run.of("explain", Run.NINE_MACHINES, "E2", "airless-24", "startCost", "--all", "--futures", "50");
         Run worn = Run.of(
-                "explain", Run.NINE_MACHINES, "E2", "airless-24", "startCost", "--futures", "50", "--when", "worn");
+                "explain",
+                Run.NINE_MACHINES,
+                "E2",
+                "airless-24",
+                "startCost",
+                "--all",
+                "--futures",
+                "50",
+                "--when",
+                "worn");
         assertThat(read(now).value()).isPositive();
         assertThat(read(worn).value()).isZero();
         Run none = Run.of("explain", Run.NINE_MACHINES, "E1", "airless-24", "saving", "--when", "worn");

@@ -83,7 +83,7 @@ class NewTest {
 
     @Test
     void new_answersThatDoNotGoTogether_areSaidAtOnce() {
-        String upToTheTrade = "\n".repeat(8) + "1500\n\n\n\n";
+        String upToTheTrade = "\n".repeat(9) + "1500\n\n\n\n";
         Run run = run(upToTheTrade + "1400\n1800\n", "new", "mine.yaml");
 
         assertThat(run.out()).contains("the meter already stands at 1500; a trade above 1500 fits");

@@ -6,6 +6,7 @@ import footing.core.compare.Part;
 import footing.core.compare.Split;
 import footing.core.fleet.Case;
 import footing.io.words.ChangeWords;
+import footing.io.words.ChoiceChange;
 import footing.io.words.Figures;
 import java.util.List;
 
@@ -85,7 +86,7 @@ public final class CompareText {
         } else {
             lines.paragraph(m.id());
         }
-        lines.item(ChangeWords.choice(difference, m));
+        lines.item(ChoiceChange.of(difference, m));
         Split kept = m.asBefore();
         if (kept != null && split != null && kept.after() != split.after()) {
             lines.item("what was recommended before would save " + Figures.money(kept.after()) + " now");

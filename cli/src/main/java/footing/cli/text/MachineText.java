@@ -12,6 +12,7 @@ import footing.io.words.Figures;
 import footing.io.words.GroundWords;
 import footing.io.words.Naming;
 import footing.io.words.Odds;
+import footing.io.words.PaidBack;
 import footing.io.words.Pieces;
 import footing.io.words.SlopeCaution;
 import java.util.Comparator;
@@ -83,6 +84,7 @@ final class MachineText {
         }
         table.print(lines);
         lines.item("In brackets: what 'footing explain' calls it.");
+        PaidBack.told(advice).forEach(lines::item);
         ground();
     }
 

@@ -57,19 +57,23 @@ public final class TreeText {
         return switch (node.how()) {
             case LEAF -> "";
             case SUM -> " = sum of";
-            case DIFFERENCE -> " = first less the others of";
+            case DIFFERENCE -> " = the first minus the rest of";
             case PRODUCT -> " = product of";
-            case QUOTIENT -> " = first divided by second of";
+            case QUOTIENT -> " = the first divided by the second of";
         };
     }
 
     private String shown(Explanation node) {
-        String number = Written.number(node.value());
+        String number = number(node);
         return switch (node.unit()) {
             case MONEY -> number + " " + currency;
             case MONEY_PER_HOUR -> number + " " + currency + "/h";
-            case HOURS -> number + " h";
-            case COUNT, SHARE, FACTOR -> number;
+            case HOURS, COUNT, SHARE, FACTOR -> number;
         };
+    }
+
+    /** To twelve digits. */
+    static String number(Explanation node) {
+        return Written.number(node.value()) + (node.unit() == Explanation.Unit.HOURS ? " h" : "");
     }
 }

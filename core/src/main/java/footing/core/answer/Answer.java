@@ -42,7 +42,7 @@ public record Answer(
         return moved && futures > Sensitivity.FUTURES
                 ? Optional.of(String.format(
                         Locale.ROOT,
-                        "What moves the answer, and which guesses could turn it, was found on the first %,d futures.",
+                        "What moves the answer, and which guesses could turn it, was found on the first %,d ways it could go.",
                         Sensitivity.FUTURES))
                 : Optional.empty();
     }

@@ -95,7 +95,7 @@ public final class Assessment {
                         + " machine costs now; wrong inputs are not in that."
                 : String.format(
                         Locale.ROOT,
-                        "About %,.0f futures would make every saving and chance as sure as wanted; %,d were run.",
+                        "About %,.0f ways it could go would make every saving and chance as sure as wanted; %,d were run.",
                         most,
                         run);
     }

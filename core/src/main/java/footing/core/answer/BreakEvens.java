@@ -47,16 +47,23 @@ final class BreakEvens {
         List<EntryAnswer> found = new ArrayList<>(List.of(entries.get(0)));
         for (EntryAnswer entry : entries.subList(1, entries.size())) {
             Double root = roots.get(entry.entry());
-            found.add(entry.withBreakEvens(root == null ? null : flats(entry, root), price(entry)));
+            found.add(entry.withBreakEvens(
+                    root == null ? null : flats(entry, root),
+                    price(entry, entry.saving().mean()),
+                    next(entry)));
         }
         return found;
     }
 
-    private @Nullable Double price(EntryAnswer entry) {
+    private @Nullable Double next(EntryAnswer entry) {
+        EntryAnswer.OverNext over = entry.overNext();
+        return over == null ? null : price(entry, over.mean());
+    }
+
+    /** The start cost at which a mean saving is used up. */
+    private @Nullable Double price(EntryAnswer entry, double saving) {
         double worthOfOne = futures.presentValueOfOne();
-        return entry.startCost() == 0 || !(worthOfOne > 0)
-                ? null
-                : entry.startCost() + entry.saving().mean() / worthOfOne;
+        return entry.startCost() == 0 || !(worthOfOne > 0) ? null : entry.startCost() + saving / worthOfOne;
     }
 
     private EntryAnswer.@Nullable BreakEvenFlats flats(EntryAnswer entry, double root) {

@@ -8,6 +8,7 @@ import static footing.core.answer.Explanation.leaf;
 import static footing.core.answer.StatedLeaves.product;
 
 import footing.core.answer.Explanation.Unit;
+import footing.core.fleet.Called;
 import footing.core.fleet.Case;
 import footing.core.fleet.Key;
 import footing.core.fleet.Position;
@@ -27,6 +28,7 @@ final class CostTree {
     private final ResolvedMachine.Entry entry;
     private final int index;
     private final StatedLeaves from;
+    private final Called called;
     private final Tally tally;
     private final String counted;
 
@@ -36,14 +38,19 @@ final class CostTree {
         index = entry;
         this.entry = machine.entries().get(entry);
         from = new StatedLeaves(stated, machine);
+        called = Called.among(stated, machine.assemblies().keySet());
         tally = futures.tally(entry, futures.futures());
-        counted = "simulated: mean of " + futures.futures() + " futures, at present value";
+        counted = "simulated: " + Explain.mean(futures) + ", at present value";
     }
 
     Explanation cost() {
         Explanation spent = by(
                 "spent", Unit.MONEY, SUM, List.of(purchase(), renewals(), repairs(), crewTime(), lostWork(), upkeep()));
-        return by("cost of " + entry.id(), Unit.MONEY, DIFFERENCE, List.of(spent, tradeIn()));
+        return by(
+                "cost of " + called.both(entry.drive(), entry.caster()),
+                Unit.MONEY,
+                DIFFERENCE,
+                List.of(spent, tradeIn()));
     }
 
     Explanation startCost() {
@@ -63,7 +70,7 @@ final class CostTree {
                 ResolvedAssembly wanted = machine.assembly(entry, p);
                 boolean treated = wanted.madeByTreating(machine.assembly(machine.carried(), p));
                 items.add(product(
-                        "set of " + wanted.id(),
+                        "set of " + called.assembly(wanted.id()),
                         from.count(p),
                         from.asm(treated ? Key.TREAT_PRICE : Key.PRICE, wanted)));
                 if (treated || !machine.isNew()) {
@@ -135,7 +142,9 @@ final class CostTree {
                     List.of(from.asm(Key.CHANGE_HOURS, fitted), from.stated(Key.RELEVEL, machine.id(), "")));
             Explanation each =
                     by("each", Unit.MONEY, SUM, List.of(set, scrap, product("shop time", hours, from.shopRate())));
-            String label = same ? "new sets of " + fitted.id() : fitted.id() + " in place of " + off.id();
+            String label = same
+                    ? "new sets of " + called.assembly(fitted.id())
+                    : called.assembly(fitted.id()) + " in place of " + called.assembly(off.id());
             items.add(product(label, leaf("sets", r.getValue(), Unit.COUNT, counted), each));
         }
         return afterTax("renewals", items);
@@ -152,7 +161,7 @@ final class CostTree {
         }
         tally.tires()
                 .forEach((id, n) -> items.add(product(
-                        "tires for " + id,
+                        "tires for " + called.assembly(id),
                         leaf("tires", n, Unit.COUNT, counted),
                         from.asm(Key.TIRE_PRICE, assembly(id)))));
         tally.bothTires().forEach((id, n) -> {
@@ -170,7 +179,7 @@ final class CostTree {
                     List.of(
                             product("tires", from.count(a.position()), tire),
                             product("shop time", half, from.asm(Key.CHANGE_HOURS, a), from.shopRate())));
-            items.add(product("pairs for " + id, leaf("pairs", n, Unit.COUNT, counted), each));
+            items.add(product("pairs for " + called.assembly(id), leaf("pairs", n, Unit.COUNT, counted), each));
         });
         return afterTax("repairs", items);
     }
@@ -211,7 +220,7 @@ final class CostTree {
                     Unit.COUNT,
                     QUOTIENT,
                     List.of(leaf("hours run", hours, Unit.HOURS, counted), from.asm(Key.CHECK_EVERY, a)));
-            items.add(product(id, looks, from.asm(Key.CHECK, a), from.hour()));
+            items.add(product(called.assembly(id), looks, from.asm(Key.CHECK, a), from.hour()));
         });
         return afterTax("upkeep", items);
     }
@@ -220,22 +229,22 @@ final class CostTree {
         List<Explanation> items = new ArrayList<>();
         tally.trades().forEach((id, t) -> {
             ResolvedAssembly a = assembly(id);
-            String share = "mean of " + futures.futures() + " futures";
+            String share = Explain.mean(futures);
             items.add(product(
-                    id + " traded with the machine",
+                    called.assembly(id) + " traded with the machine",
                     from.count(a.position()),
                     from.asm(Key.TRADE_CREDIT, a),
                     from.asm(Key.PRICE, a),
                     leaf("share of it unused", t.unusedSold(), Unit.SHARE, share)));
             items.add(product(
-                    "less for wear of " + id,
+                    "less for wear of " + called.assembly(id),
                     from.count(a.position()),
                     from.asm(Key.TRADE_DEDUCTION, a),
                     from.asm(Key.RENEWAL_PRICE, a),
                     leaf("beyond half worn, counted as money out", -t.overwornSold(), Unit.SHARE, share)));
             if (t.moved() > 0) {
                 items.add(product(
-                        id + " moved to the next machine",
+                        called.assembly(id) + " moved to the next machine",
                         from.count(a.position()),
                         from.asm(Key.CARRY_ON, a),
                         from.asm(Key.PRICE, a),
@@ -244,7 +253,7 @@ final class CostTree {
                         "shop time for moving it",
                         from.asm(Key.CHANGE_HOURS, a),
                         from.shopRate(),
-                        leaf("share of futures, counted as money out", -t.moved(), Unit.SHARE, share)));
+                        leaf("share of the ways it could go, counted as money out", -t.moved(), Unit.SHARE, share)));
             }
         });
         MachineFutures.TradeFactors factors = futures.tradeFactors();

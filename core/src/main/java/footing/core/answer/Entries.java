@@ -68,6 +68,7 @@ final class Entries {
                 e == 0 ? null : paybackHours(outcome),
                 null,
                 null,
+                null,
                 monthly(outcome));
     }
 

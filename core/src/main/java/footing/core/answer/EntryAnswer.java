@@ -16,6 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param paybackHours null if it is never paid back, and for the carried package
  * @param breakEvenFlats null if there is none within ten times the stated flats, or if left out
  * @param breakEvenPrice null if the start cost is 0, or if left out
+ * @param breakEvenNext the start cost at which the mean of {@code overNext} is 0; null if the start cost is 0, or if left
+ *     out
  * @param monthly null if the start cost is 0
  */
 public record EntryAnswer(
@@ -28,6 +30,7 @@ public record EntryAnswer(
         @Nullable Double paybackHours,
         @Nullable BreakEvenFlats breakEvenFlats,
         @Nullable Double breakEvenPrice,
+        @Nullable Double breakEvenNext,
         @Nullable Monthly monthly) {
     /** The saving counting only some of the parts. */
     public record Level(Counting counting, double mean, double chance) {}
@@ -84,8 +87,8 @@ public record EntryAnswer(
         return outcome.yearly();
     }
 
-    EntryAnswer withBreakEvens(@Nullable BreakEvenFlats flats, @Nullable Double price) {
+    EntryAnswer withBreakEvens(@Nullable BreakEvenFlats flats, @Nullable Double price, @Nullable Double next) {
         return new EntryAnswer(
-                outcome, neverFitted, cost, saving, levels, overNext, paybackHours, flats, price, monthly);
+                outcome, neverFitted, cost, saving, levels, overNext, paybackHours, flats, price, next, monthly);
     }
 }

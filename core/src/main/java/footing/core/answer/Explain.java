@@ -15,6 +15,7 @@ import footing.core.future.FixOutcome;
 import footing.core.future.MachineFutures;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** The explanation trees of the headline figures of a machine and entry. */
 public final class Explain {
@@ -95,7 +96,12 @@ public final class Explain {
     }
 
     private String simulated() {
-        return "mean over " + futures.futures() + " futures";
+        return mean(futures);
+    }
+
+    /** How a counted leaf was come by. */
+    static String mean(MachineFutures futures) {
+        return String.format(Locale.ROOT, "mean over %,d ways it could go", futures.futures());
     }
 
     private Explanation costPerFlat() {
@@ -129,8 +135,8 @@ public final class Explain {
                 Unit.SHARE,
                 QUOTIENT,
                 List.of(
-                        Explanation.leaf("futures in which it saves", saves, Unit.COUNT, "counted"),
-                        Explanation.leaf("futures", costs.length, Unit.COUNT, "simulated")));
+                        Explanation.leaf("ways in which it saves", saves, Unit.COUNT, "counted"),
+                        Explanation.leaf("ways it could go", costs.length, Unit.COUNT, "simulated")));
     }
 
     private Explanation monthly(CostTree tree) {

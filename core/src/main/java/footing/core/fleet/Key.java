@@ -55,13 +55,13 @@ public enum Key {
     MAKE_UP_TODAY(time(Place.CREW, "makeUpToday", Range.of(0, 24), "slack in a day")
             .practice(0.5)
             .ordinary(0, 5)),
-    MAKE_UP_LATER(share(Place.CREW, "makeUpLater", 1, "done another day, of what slips")
+    MAKE_UP_LATER(share(Place.CREW, "makeUpLater", 1, "share of slipped work done another day")
             .unknown()
             .practice(0.5)),
 
     FULL_TODAY(time(Place.FULL_WEEK, "makeUpToday", Range.of(0, 24), "slack in a day of full weeks")
             .orElse("as in other weeks", b -> b.get(Key.MAKE_UP_TODAY))),
-    FULL_LATER(share(Place.FULL_WEEK, "makeUpLater", 1, "done another day, in full weeks")
+    FULL_LATER(share(Place.FULL_WEEK, "makeUpLater", 1, "share of slipped work done another day, in full weeks")
             .orElse("as in other weeks", b -> b.get(Key.MAKE_UP_LATER))),
 
     FIX_SHARE(share(Place.FIX, "share", 1, "of all flats")),
@@ -92,10 +92,10 @@ public enum Key {
     LIFE_UNSURE(share(Place.ASSEMBLY, "lifeUnsure", 1, "how unsure its life is here")
             .orElse("life is known", 0)
             .elsewhere(0.2)),
-    FLAT_FACTOR(share(Place.ASSEMBLY, "flatFactor", 1, "flats left, of those sealant can stop")
+    FLAT_FACTOR(share(Place.ASSEMBLY, "flatFactor", 1, "share of the flats sealant can stop that it still has")
             .unknown()
             .practice("by kind: air 100 %, sealant 30 %, others 0 %", b -> Spread.of(Key.flatFactor(b.kind())))),
-    RUIN_FACTOR(share(Place.ASSEMBLY, "ruinFactor", 1, "hits that ruin it, of those that ruin air")
+    RUIN_FACTOR(share(Place.ASSEMBLY, "ruinFactor", 1, "share of hits that ruin it, of those that ruin an air tire")
             .unknown()
             .practice(
                     "by kind: air and sealant 100 %, foam 20 %, airless 15 %, solid 5 %",
@@ -103,16 +103,17 @@ public enum Key {
     CHANGE_HOURS(time(Place.ASSEMBLY, "changeHours", Range.of(0, 100), "shop time to change a set")
             .practice(1)
             .ordinary(0, 8)),
-    TAKE_OFF(share(Place.ASSEMBLY, "takeOff", 1, "fetched by an unused set taken off")
+    TAKE_OFF(share(Place.ASSEMBLY, "takeOff", 1, "share of its price an unused set taken off fetches")
             .orElse("nothing", 0)
             .elsewhere(0.3)),
-    TRADE_CREDIT(share(Place.ASSEMBLY, "tradeCredit", 1, "added at the trade by an unused set")
+    TRADE_CREDIT(share(Place.ASSEMBLY, "tradeCredit", 1, "share of its price an unused set adds at the trade")
             .orElse("nothing", 0)
             .elsewhere(0.2)),
-    TRADE_DEDUCTION(share(Place.ASSEMBLY, "tradeDeduction", 2, "taken off at the trade for a worn-out set")
-            .orElse("nothing", 0)
-            .elsewhere(0.5)),
-    CARRY_ON(share(Place.ASSEMBLY, "carryOn", 1, "worth on the owner's next machine, unused")
+    TRADE_DEDUCTION(
+            share(Place.ASSEMBLY, "tradeDeduction", 2, "share of its price taken off at the trade when worn out")
+                    .orElse("nothing", 0)
+                    .elsewhere(0.5)),
+    CARRY_ON(share(Place.ASSEMBLY, "carryOn", 1, "share of its price it is worth on the next machine, unused")
             .orElse("not carried on", 0)
             .elsewhere(0.5)),
     SCRAP_FEE(money(Place.ASSEMBLY, "scrapFee", "throwing one away")
@@ -158,7 +159,7 @@ public enum Key {
     WORN_CASTER(meter("worn.caster", Range.of(0, 1e6), "hours on the caster set")
             .orElse("as if just fitted", 0)
             .elsewhere(b -> Key.halfWorn(b, Position.CASTER))),
-    NO_NEW_SET_WITHIN(share(Place.MACHINE, "noNewSetWithin", 1, "rest too short for a long-lived set, of its life")
+    NO_NEW_SET_WITHIN(share(Place.MACHINE, "noNewSetWithin", 1, "share of its life a long-lived set must still get")
             .practice(0.4)),
     RUN_OUT(time(Place.MACHINE, "runOut", Range.of(0, 1e5), "run bald if the trade is this close")
             .practice(100)

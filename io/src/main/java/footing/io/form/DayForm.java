@@ -21,7 +21,8 @@ public record DayForm() implements Form {
             return null;
         }
         if (!WRITTEN.matcher(scalar.text()).matches()) {
-            problems.error(at, scalar, "a day of the year is month and day, two digits each", "try: " + example());
+            String meant = DayText.of(scalar.text()).map(DayText::written).orElse(example());
+            problems.error(at, scalar, "a day of the year is month and day, two digits each", "try: " + meant);
             return null;
         }
         if (scalar.text().equals("02-29")) {

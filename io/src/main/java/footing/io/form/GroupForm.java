@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Fixed keys, each with its own form. */
+/** Fixed keys, each with its own form. A key that is misspelled is told as that alone, not as missing too. */
 public record GroupForm(List<Field> fields, List<Tie> ties) implements Form {
     public GroupForm {
         fields = List.copyOf(fields);
@@ -30,6 +30,7 @@ public record GroupForm(List<Field> fields, List<Tie> ties) implements Form {
             return;
         }
         Set<String> present = new LinkedHashSet<>();
+        Set<String> meant = new LinkedHashSet<>();
         for (Node.Entry entry : mapping.entries()) {
             String name = entry.key().text();
             At here = at.key(entry.key().line(), name);
@@ -39,10 +40,12 @@ public record GroupForm(List<Field> fields, List<Tie> ties) implements Form {
                 field.get().form().check(entry.value(), here, problems);
             } else {
                 problems.unknown(here, name, "no such key", names());
+                Nearest.find(name, names()).ifPresent(meant::add);
             }
         }
         for (Field field : fields) {
-            if (field.required() && !present.contains(field.name())) {
+            boolean stated = present.contains(field.name()) || meant.contains(field.name());
+            if (field.required() && !stated) {
                 At here = at.key(at.line(), field.name());
                 problems.error(
                         here,

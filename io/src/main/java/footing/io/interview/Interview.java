@@ -14,6 +14,8 @@ import java.util.Optional;
  * blank, a question mark or 'no idea' is 'don't know' and leaves a guess, which the case file names as one.
  */
 public final class Interview {
+    static final String CURRENCY = "currency";
+
     private static final List<Question> QUESTIONS = questionsInOrder();
     private static final Map<String, Field> FIELDS = fieldsById();
 
@@ -64,6 +66,13 @@ public final class Interview {
         Map<String, String> others = new LinkedHashMap<>(answers);
         others.remove(field.id());
         return taken(field, given(others));
+    }
+
+    /** What stands behind the value of a field: its unit, or for an amount the currency the answers name. */
+    public static String unit(Field field, Map<String, String> answers) {
+        return field.shape().kind() == FieldKind.MONEY
+                ? given(answers).text(CURRENCY)
+                : field.shape().unit();
     }
 
     /**

@@ -34,7 +34,12 @@ final class MowerQuestions {
                     "title",
                     "A name for this case",
                     Shape.text(),
-                    new Guess(MowerQuestions::title, "made of the number of mowers", "")));
+                    new Guess(MowerQuestions::title, "made of the number of mowers", "")),
+            Field.of(
+                    Interview.CURRENCY,
+                    "Currency of all amounts asked for",
+                    Shape.currency(),
+                    new Guess(g -> "USD", "the usual one here", "")));
 
     static final Question HOURS = Question.of(
             "hours",

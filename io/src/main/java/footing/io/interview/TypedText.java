@@ -1,10 +1,9 @@
 package footing.io.interview;
 
 import footing.core.fleet.SidewallSize;
+import footing.io.form.DayText;
 import footing.io.form.Node;
 import java.math.BigDecimal;
-import java.time.DateTimeException;
-import java.time.MonthDay;
 import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
@@ -17,12 +16,13 @@ import java.util.stream.Collectors;
 final class TypedText {
     private static final Pattern NUMBER =
             Pattern.compile("(?:\\d{1,9}|\\d{1,3}(?:,\\d{3}){1,2})(?:\\.\\d{1,6})?|\\.\\d{1,6}");
-    private static final Pattern DATE = Pattern.compile("(\\d{1,2})[-/](\\d{1,2})");
     private static final Pattern CLOCK = Pattern.compile(
             "(?:([\\d.]{1,9}) ?(?:h|hr|hrs|hour|hours))?(?: |^)?(?:([\\d.]{1,9}) ?(?:m|min|mins|minute|minutes))?");
     private static final Set<String> CURRENCIES = Currency.getAvailableCurrencies().stream()
             .map(Currency::getCurrencyCode)
             .collect(Collectors.toSet());
+    private static final String BELOW_ZERO = "is below zero, which makes no sense here";
+    private static final int SURELY_MINUTES = 10;
     private static final BigDecimal SIXTY = new BigDecimal(60);
 
     private TypedText() {}
@@ -53,15 +53,20 @@ final class TypedText {
 
     private static Read number(Shape shape, String typed, String digits) {
         if (!NUMBER.matcher(digits).matches()) {
-            return wrong(typed, "is not a number", fits(shape));
+            return wrong(typed, isBelowZero(digits) ? BELOW_ZERO : "is not a number", fits(shape));
         }
         return ranged(shape, typed, new BigDecimal(digits.replace(",", "")), "");
+    }
+
+    private static boolean isBelowZero(String digits) {
+        return digits.matches("[-\u2212].+")
+                && NUMBER.matcher(digits.substring(1).strip()).matches();
     }
 
     private static Read share(Shape shape, String typed) {
         String digits = typed.strip().replaceFirst(" ?%$", "");
         if (!NUMBER.matcher(digits).matches()) {
-            return wrong(typed, "is not a share", fits(shape));
+            return wrong(typed, isBelowZero(digits) ? BELOW_ZERO : "is not a share", fits(shape));
         }
         BigDecimal value = new BigDecimal(digits.replace(",", ""));
         boolean bare = digits.equals(typed.strip());
@@ -71,12 +76,21 @@ final class TypedText {
         return ranged(shape, typed, value, " %");
     }
 
+    /** A number without its unit is in minutes where nobody would wait so many hours. */
     private static Read duration(Shape shape, String typed) {
-        Matcher m = CLOCK.matcher(typed.strip().toLowerCase(Locale.ROOT));
+        String text = typed.strip().toLowerCase(Locale.ROOT);
+        if (NUMBER.matcher(text).matches()) {
+            BigDecimal bare = new BigDecimal(text.replace(",", ""));
+            return bare.intValue() >= SURELY_MINUTES
+                    ? duration(shape, bare.toPlainString() + " min")
+                    : wrong(typed, "could be minutes or hours", "write " + text + " min or " + text + " h");
+        }
+        Matcher m = CLOCK.matcher(text);
         boolean some = m.matches() && (m.group(1) != null || m.group(2) != null);
         boolean numbers = some && isNumber(m.group(1)) && isNumber(m.group(2));
         if (!numbers) {
-            return wrong(typed, "is not a time with its unit", fits(shape));
+            boolean below = isBelowZero(text.replaceFirst(" ?[a-z]+$", ""));
+            return wrong(typed, below ? BELOW_ZERO : "is not a time with its unit", fits(shape));
         }
         BigDecimal minutes = part(m.group(1)).multiply(SIXTY).add(part(m.group(2)));
         Read read = ranged(shape, typed, minutes, " min");
@@ -129,19 +143,13 @@ final class TypedText {
     }
 
     private static Read date(String typed) {
-        Matcher m = DATE.matcher(typed.strip());
-        String fits = "month and day fit, such as 04-05 for April 5";
-        if (!m.matches()) {
-            return wrong(typed, "is not a day of the year", fits);
-        }
-        try {
-            MonthDay day = MonthDay.of(Integer.parseInt(m.group(1)), Integer.parseInt(m.group(2)));
-            return day.equals(MonthDay.of(2, 29))
-                    ? wrong(typed, "is not a day of every year", "try: 02-28 or 03-01")
-                    : Read.fine(day.toString().substring(2));
-        } catch (DateTimeException e) {
-            return wrong(typed, "is no day in the calendar", fits);
-        }
+        String text = typed.strip();
+        boolean leap = text.matches("(?i)0?2[-/]29|feb\\w*\\.? 29|29 feb\\w*\\.?");
+        return DayText.of(text)
+                .map(day -> Read.fine(DayText.written(day)))
+                .orElseGet(() -> leap
+                        ? wrong(typed, "is not a day of every year", "try: 02-28 or 03-01")
+                        : wrong(typed, "is not a day of the year", "month and day fit, such as 04-05 or April 5"));
     }
 
     private static Read size(String typed) {

@@ -96,8 +96,7 @@ final class WorkQuestions {
                     "What is charged for it",
                     Shape.money(),
                     practice(WorkQuestions::charge, "look at the last bills")),
-            Field.of("day", "Route day", Shape.hours(1, 24), practice("9", "look at the time sheets")),
-            Field.of("currency", "Currency", Shape.currency(), new Guess(g -> "USD", "the usual one here", "")));
+            Field.of("day", "Route day", Shape.hours(1, 24), practice("9", "look at the time sheets")));
 
     static final List<String> SHARES = List.of("plugShare", "spareShare", "shopShare", "callShare");
 

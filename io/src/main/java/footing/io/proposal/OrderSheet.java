@@ -40,7 +40,7 @@ final class OrderSheet {
     Table ifTaken() {
         return order(
                 "order-toss-ups",
-                "Only if you take the toss-ups the way they lean",
+                "Only if you make the changes the toss-ups lean to",
                 machines.stream()
                         .filter(a -> !a.verb().changes() && a.leansToChange())
                         .toList());
@@ -68,8 +68,7 @@ final class OrderSheet {
         ResolvedMachine m = a.machine().machine();
         if (m.isNew() && choice.entry().upcharge().isPresent()) {
             double price = choice.entry().upcharge().getAsDouble();
-            String what = Lists.capital(Pieces.changed(m, choice.entry())) + ", ordered with the machine ("
-                    + choice.entry().id() + ")";
+            String what = Lists.capital(Pieces.changed(m, choice.entry())) + ", ordered with the machine";
             String whose = "yours, as of " + m.asOf();
             table.row(
                     Cell.text(a.id()),

@@ -1,5 +1,6 @@
 package footing.io.proposal;
 
+import footing.core.fleet.Called;
 import footing.core.fleet.Case;
 import footing.core.fleet.InForce;
 import footing.core.fleet.Input;
@@ -10,7 +11,6 @@ import footing.core.fleet.ResolvedAssembly;
 import footing.core.fleet.ResolvedMachine;
 import footing.core.fleet.Values;
 import footing.io.words.Lists;
-import footing.io.words.Pieces;
 import java.time.LocalDate;
 
 /** What wheels are called on an order, and whose their prices are. */
@@ -21,11 +21,9 @@ final class Wheels {
         this.stated = stated;
     }
 
-    /** 'Airless drive, 24x12 N12 (drive24-airless)'. */
+    /** 'Airless drives, 24x12 N12'. */
     String name(ResolvedAssembly a) {
-        String size = stated.assembly(a.id()).size();
-        return Lists.capital(Pieces.kind(a.kind())) + " " + position(a.position()) + (size == null ? "" : ", " + size)
-                + " (" + a.id() + ")";
+        return Lists.capital(Called.in(stated).withSize(a.id()));
     }
 
     static String position(Position position) {

@@ -1,6 +1,5 @@
 package footing.io.words;
 
-import footing.core.answer.Verdict;
 import footing.core.compare.Changed;
 import footing.core.compare.Difference;
 import footing.core.compare.MachineDifference;
@@ -8,18 +7,21 @@ import footing.core.compare.MeasureChange;
 import footing.core.compare.OtherChange;
 import footing.core.compare.Part;
 import footing.core.compare.Split;
+import footing.core.fleet.Called;
+import footing.core.fleet.Case;
 import footing.core.fleet.InForce;
 import footing.core.fleet.Input;
 import footing.core.fleet.Key;
 import footing.core.fleet.Origin;
 import footing.core.fleet.Place;
-import footing.core.fleet.When;
+import footing.core.fleet.Values;
 import footing.io.form.Written;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What a comparison of two versions of a case says, in words. */
@@ -61,10 +63,11 @@ public final class ChangeWords {
             return "Both say the same; nothing an answer rests on differs.";
         }
         String first = "What is recommended saved " + Figures.money(all.before()) + " before and saves "
-                + Figures.money(all.after()) + " now" + (leans(d) ? ", toss-ups taken the way they lean: " : ": ")
+                + Figures.money(all.after()) + " now"
+                + (leans(d) ? ", counting for a toss-up the change it leans to: " : ": ")
                 + more(all.change()) + ".";
         Split kept = d.asBefore();
-        boolean other = d.machines().stream().anyMatch(m -> m.isCommon() && !sameChoice(m));
+        boolean other = d.machines().stream().anyMatch(m -> m.isCommon() && !ChoiceChange.isSame(m));
         return kept == null || !other
                 ? first
                 : first + " What was recommended before would save " + Figures.money(kept.after())
@@ -72,11 +75,7 @@ public final class ChangeWords {
     }
 
     private static boolean leans(Difference d) {
-        return d.machines().stream().anyMatch(m -> leans(m.before()) || leans(m.after()));
-    }
-
-    private static boolean leans(MachineDifference.@Nullable Standing s) {
-        return s != null && s.verdict() == Verdict.CLOSE && !s.carried();
+        return d.machines().stream().anyMatch(m -> ChoiceChange.leans(m.before()) || ChoiceChange.leans(m.after()));
     }
 
     private static String more(double change) {
@@ -127,13 +126,16 @@ public final class ChangeWords {
     /** What differs beside numbers, a sentence each. */
     public static List<String> others(Difference d) {
         List<String> all =
-                new ArrayList<>(d.others().stream().map(ChangeWords::told).toList());
-        d.measures().forEach(m -> all.add(measured(m, d.after().heading().si())));
+                new ArrayList<>(d.others().stream().map(c -> told(d, c)).toList());
+        d.measures().forEach(m -> all.add(measured(m, d.after())));
         return all;
     }
 
-    private static String measured(MeasureChange c, boolean si) {
-        String owner = (c.measure().place() == Place.MACHINE ? "Machine " : "Assembly ") + c.owner();
+    private static String measured(MeasureChange c, Case after) {
+        boolean si = after.heading().si();
+        String owner = c.measure().place() == Place.MACHINE
+                ? "Machine " + c.owner()
+                : Lists.capital(Called.in(after).assembly(c.owner()));
         String was = value(c, c.before(), si);
         String is = value(c, c.after(), si);
         return owner + ": " + c.measure().label() + " was " + was + " and is " + is + ".";
@@ -143,29 +145,54 @@ public final class ChangeWords {
         return x.isEmpty() ? "not stated" : new Quantities(si).value(c.measure().physical(), x.getAsDouble());
     }
 
-    private static String told(OtherChange c) {
+    private static String told(Difference d, OtherChange c) {
         int first = c.path().indexOf('.');
-        String place = first < 0 ? "" : PLACES.getOrDefault(c.path().substring(0, first), "");
+        String room = first < 0 ? "" : c.path().substring(0, first);
+        String place = PLACES.getOrDefault(room, "");
         String rest = c.path().substring(first + 1);
+        Case has = c.after().isEmpty() ? d.before() : d.after();
         if (c.before().equals(THERE) || c.after().equals(THERE)) {
-            return Lists.capital(place + " " + rest + (c.before().isEmpty() ? " is new." : " is no longer there."));
+            boolean isNew = c.before().isEmpty();
+            return room.equals("assemblies")
+                    ? Lists.capital(Called.in(has).assembly(rest)) + (isNew ? " are new." : " are no longer there.")
+                    : Lists.capital(place + " " + rest + (isNew ? " is new." : " is no longer there."));
         }
         int last = rest.lastIndexOf('.');
         String owner =
                 rest.substring(0, Math.max(0, last)).replaceFirst("\\.?(fixes\\[\\d+\\]|hub\\.drive|fitted)$", "");
-        String subject = place.isEmpty() || place.equals("the") ? "" : place + " " + owner + ": ";
+        String who = room.equals("assemblies") ? Called.in(has).assembly(owner) : place + " " + owner;
+        String subject = place.isEmpty() || place.equals("the") ? "" : who + ": ";
         String name = rest.substring(last + 1);
-        return Lists.capital(subject + NAMES.getOrDefault(name, name)) + " was " + shown(c.before()) + " and is "
-                + shown(c.after()) + ".";
+        return Lists.capital(subject + NAMES.getOrDefault(name, name)) + " was "
+                + shown(on(d.before(), room, owner), name, c.before()) + " and is "
+                + shown(on(d.after(), room, owner), name, c.after()) + ".";
     }
 
-    private static String shown(String value) {
+    /** Wheels of a machine are told apart from its others only. */
+    private static Called on(Case of, String room, String owner) {
+        return room.equals("machines")
+                ? Called.among(of, new Values(of, of.machine(owner)).assembliesInPlay())
+                : Called.in(of);
+    }
+
+    private static String shown(Called wheels, String name, String value) {
         String list = value.startsWith("[") ? value.substring(1, value.length() - 1) : value;
         return switch (list) {
             case "" -> "not stated";
             case "true" -> "yes";
             case "false" -> "no";
-            default -> list;
+            default -> called(wheels, name, list);
+        };
+    }
+
+    /** Ids of wheels by what they are. */
+    private static String called(Called called, String name, String value) {
+        return switch (name) {
+            case "drive", "caster", "treats" -> called.assembly(value);
+            case "carries", "wheels" -> called.wheels(value);
+            case "consider" ->
+                Lists.and(Stream.of(value.split(", ")).map(called::wheels).toList());
+            default -> value;
         };
     }
 
@@ -173,7 +200,7 @@ public final class ChangeWords {
     public static String method(Difference d) {
         String orders = d.overAllOrders() ? "all orders" : "two orders, the listed one and its reverse,";
         String same = d.futuresBefore() == d.futuresAfter()
-                ? "All on the same " + Figures.money(d.futures()) + " ways it could go, as many as the answer by itself"
+                ? "All on the same " + Figures.money(d.futures()) + " ways it could go"
                 : "Each version on as many ways as its answer by itself (" + Figures.money(d.futuresBefore())
                         + " before, " + Figures.money(d.futuresAfter()) + " now)";
         return same + ". A part is what its input changes when it is replaced, on the average over " + orders
@@ -198,67 +225,8 @@ public final class ChangeWords {
     public static boolean isUntouched(MachineDifference m) {
         Split split = m.recommended();
         return split != null
-                && sameChoice(m)
+                && ChoiceChange.isSame(m)
                 && split.parts().stream().allMatch(p -> p.kind() == Part.Kind.FUTURES || p.change() == 0);
-    }
-
-    /** 'order with airless-24, as before'. */
-    public static String choice(Difference d, MachineDifference m) {
-        MachineDifference.Standing was = m.before();
-        MachineDifference.Standing is = m.after();
-        if (is == null) {
-            return "no longer there";
-        }
-        String now = choice(is, d.after().machine(m.id()).isNew());
-        if (was == null) {
-            return now + "; not there before";
-        }
-        return sameChoice(m)
-                ? now + ", as before"
-                : now + "; before: " + choice(was, d.before().machine(m.id()).isNew());
-    }
-
-    /** How clear that is: 'too close to call, as before', 'the change clearly pays; before: too close to call'. */
-    public static String verdict(MachineDifference m) {
-        MachineDifference.Standing was = m.before();
-        MachineDifference.Standing is = m.after();
-        if (is == null) {
-            return was == null ? "" : "before: " + clear(was.verdict());
-        }
-        if (was == null) {
-            return clear(is.verdict());
-        }
-        return clear(is.verdict())
-                + (was.verdict() == is.verdict() ? ", as before" : "; before: " + clear(was.verdict()));
-    }
-
-    private static String clear(Verdict verdict) {
-        return switch (verdict) {
-            case PAYS -> "the change clearly pays";
-            case KEEP -> "clearly best left as it is";
-            case CLOSE -> "too close to call";
-        };
-    }
-
-    private static String choice(MachineDifference.Standing s, boolean isNew) {
-        if (s.carried()) {
-            return "keep " + s.entry().id();
-        }
-        String leaning = leans(s) ? "leans to: " : "";
-        if (isNew && s.entry().when() == When.NOW) {
-            return leaning + "order with " + s.entry().id();
-        }
-        return leaning + "change to " + s.entry().id() + (s.entry().when() == When.WORN ? " when worn" : " at once");
-    }
-
-    private static boolean sameChoice(MachineDifference m) {
-        MachineDifference.Standing was = m.before();
-        MachineDifference.Standing is = m.after();
-        return was != null
-                && is != null
-                && was.carried() == is.carried()
-                && was.entry().id().equals(is.entry().id())
-                && was.entry().when() == is.entry().when();
     }
 
     /** What a part of a change is due to. */

@@ -2,6 +2,7 @@ package footing.io.words;
 
 import footing.core.answer.Answer;
 import footing.core.answer.MachineAnswer;
+import footing.core.fleet.Called;
 import footing.core.fleet.Case;
 import footing.core.fleet.Input;
 import java.util.Comparator;
@@ -55,9 +56,9 @@ public record FindOut(Input input, double value) {
             case FLATS_PER_SEASON, FLATS_PER_1000H -> "how often " + owner + " gets a flat";
             case MAKE_UP_LATER -> "how much of its lost time " + Naming.crew(owner) + " makes up another day";
             case FULL_LATER -> "how much " + Naming.crew(owner) + " makes up in its full weeks";
-            case LIFE_UNSURE -> "how long " + owner + " lasts on your ground";
-            case FLAT_FACTOR -> "how many flats " + owner + " stops";
-            case RUIN_FACTOR -> "how often a hit ruins " + owner;
+            case LIFE_UNSURE -> "how long " + Called.in(stated).assembly(owner) + " last on your ground";
+            case FLAT_FACTOR -> "what share of flats " + Called.in(stated).assembly(owner) + " still let through";
+            case RUIN_FACTOR -> "how often a hit ruins " + Called.in(stated).assembly(owner);
             default -> Naming.of(stated, input);
         };
     }

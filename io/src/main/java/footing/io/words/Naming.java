@@ -1,6 +1,7 @@
 package footing.io.words;
 
 import footing.core.chance.Metalog;
+import footing.core.fleet.Called;
 import footing.core.fleet.Case;
 import footing.core.fleet.Dimension;
 import footing.core.fleet.InForce;
@@ -24,8 +25,12 @@ public final class Naming {
                                 .fixes()
                                 .get(Integer.parseInt(input.part()))
                                 .name() + " (" + crew(input.owner()) + ")";
-            case ASSEMBLY -> label + " (" + input.owner() + ")";
-            case MACHINE -> label + " (" + input.owner() + (input.part().isEmpty() ? "" : ", " + input.part()) + ")";
+            case ASSEMBLY -> label + " (" + Called.in(stated).assembly(input.owner()) + ")";
+            case MACHINE ->
+                label + " (" + input.owner()
+                        + (input.part().isEmpty()
+                                ? ""
+                                : ", " + Called.in(stated).wheels(input.part())) + ")";
         };
     }
 

@@ -1,5 +1,6 @@
 package footing.io.words;
 
+import footing.core.fleet.Called;
 import footing.core.fleet.Kind;
 import footing.core.fleet.Position;
 import footing.core.fleet.ResolvedAssembly;
@@ -72,12 +73,6 @@ public final class Pieces {
 
     /** The kind as an adjective. */
     public static String kind(Kind kind) {
-        return switch (kind) {
-            case AIR -> "air";
-            case SEALANT -> "sealant";
-            case FOAM -> "foam-filled";
-            case SOLID -> "solid";
-            case AIRLESS -> "airless";
-        };
+        return Called.kind(kind);
     }
 }

@@ -10,7 +10,12 @@ import footing.core.fleet.InForce;
 import footing.core.fleet.Input;
 import footing.core.fleet.Key;
 import footing.core.fleet.Origin;
+import footing.core.fleet.Position;
+import footing.core.fleet.ResolvedMachine;
 import footing.core.fleet.Values;
+import footing.core.fleet.When;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Optional;
 
 /** Why a machine is told to do what it is told, in a line. */
@@ -43,7 +48,8 @@ public final class Reason {
     private String told(EntryAnswer about) {
         return switch (advice.verb()) {
             case KEEP, ORDER_AS_IT_COMES -> nextBest(about) + " " + flats(about);
-            case TOSS_UP -> isAllTheSame(about) ? allTheSame(about) : tossUp(about) + " " + flats(about);
+            case TOSS_UP ->
+                isAllTheSame(about) ? allTheSame(about) : tossUp(about) + waiting(about) + " " + flats(about);
             default -> saves(about) + " " + Levels.told(about) + " " + flats(about) + neverFitted(about);
         };
     }
@@ -77,6 +83,28 @@ public final class Reason {
     private String allTheSame(EntryAnswer about) {
         return Lists.capital(advice.piecesWhen()) + " make no difference"
                 + (about.neverFitted() == null ? "." : ": it is traded before its sets wear out.");
+    }
+
+    /** Beside a change that costs something now: what the best one that waits for worn sets saves. */
+    private String waiting(EntryAnswer about) {
+        if (about.entry().when() == When.WORN || !Figures.shows(about.startCost()) || about.startCost() < 0) {
+            return "";
+        }
+        return advice.machine().entries().stream()
+                .filter(e -> e.entry().when() == When.WORN && !e.equals(advice.rival()))
+                .filter(e -> e.outcome().neverFitted() < 1 && e.saving().mean() > 0)
+                .filter(e -> Figures.shows(e.saving().mean()))
+                .max(Comparator.comparingDouble(e -> e.saving().mean()))
+                .map(e -> " Waiting until its set is worn" + instead(about, e) + " saves "
+                        + Figures.money(e.saving().mean()) + " with nothing paid now.")
+                .orElse("");
+    }
+
+    private String instead(EntryAnswer about, EntryAnswer waits) {
+        ResolvedMachine machine = advice.machine().machine();
+        boolean same = Arrays.stream(Position.values())
+                .allMatch(p -> about.entry().at(p).equals(waits.entry().at(p)));
+        return same ? "" : " and then fitting " + Pieces.changed(machine, waits.entry());
     }
 
     private String tossUp(EntryAnswer about) {

@@ -39,7 +39,9 @@ public final class Worth {
             told.add(chances(answer.fleet().saving()));
             told.add(atTheStart(clear));
         } else if (clear.isEmpty()) {
-            told.add("Taken the way it leans, " + (leaning.size() == 1 ? "this" : "each of these") + " together is "
+            told.add((leaning.size() == 1
+                            ? "If you make the change it leans to, that is "
+                            : "If you make the changes they lean to, together that is ")
                     + amounts(leaning) + ".");
             told.add(chances(answer.fleet().saving()));
             told.add(atTheStart(leaning));
@@ -56,7 +58,7 @@ public final class Worth {
         }
         told.add(atTheStart(clear));
         Saving both = answer.fleet().saving();
-        told.add("With the toss-ups taken the way they lean as well it is " + Figures.money(both.mean()) + " over "
+        told.add("If you make the changes the toss-ups lean to as well, it is " + Figures.money(both.mean()) + " over "
                 + lives(all.size()) + ", for " + Figures.money(answer.fleet().startCost()) + " at the start. "
                 + ends(both) + ".");
     }

@@ -118,7 +118,9 @@ class InterviewTest {
             spareShare | 101 % | 100 %
             shopShare | half | 15 %
             callShare | -5 % | 15 %
-            plugTime | 25 | 25 min
+            plugTime | 2 | 2 min or 2 h
+            plugTime | -25 min | below zero
+            flats | -3 | below zero
             spareTime | 0 min | 25 min
             shopTime | 1:45 | 1 h 45 min
             callTime | 101 h | up to 100 h
@@ -194,6 +196,9 @@ class InterviewTest {
             shopTime | 1h45m | 105 min
             shopTime | 6 hours | 6 h
             firstCut | 4/5 | 04-05
+            firstCut | April 5 | 04-05
+            lastCut | 31 Oct. | 10-31
+            plugTime | 35 | 35 min
             driveSize | 24 X 12.00-12 | 24x12-12
             casterKind | 4 | solid
             currency | cad | CAD

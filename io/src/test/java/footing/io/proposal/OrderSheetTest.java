@@ -96,7 +96,7 @@ class OrderSheetTest {
                 .isNotEmpty()
                 .allSatisfy(r -> assertThat(r.get(0).shown()).matches("(Air|Sealant) .*"));
         double drives = spares.rows().stream()
-                .filter(r -> r.get(0).shown().contains("(drive20-air)"))
+                .filter(r -> r.get(0).shown().startsWith("Air drives, 20x10"))
                 .mapToDouble(r -> Objects.requireNonNull(r.get(1).number()))
                 .sum();
         assertThat(drives).isEqualTo(8);

@@ -161,7 +161,7 @@ public final class Invented {
         EntryAnswer.Monthly monthly = start == 0 ? null : new EntryAnswer.Monthly(start / 36, 60, 36, 36, start);
         Double never = e.when() == When.WORN ? Double.valueOf(0.25) : null;
         return new EntryAnswer(
-                outcome, never, cost, saving, levels, next, null, carried ? null : breakEven, null, monthly);
+                outcome, never, cost, saving, levels, next, null, carried ? null : breakEven, null, null, monthly);
     }
 
     private static EntryAnswer.OverNext overNext(ResolvedMachine m, @Nullable String rival, Saving saving) {

@@ -56,7 +56,7 @@ class WorthTest {
         assertThat(told(answer))
                 .startsWith("A is worth about 0.50 an hour run")
                 .contains("It costs 900 at the start.")
-                .contains("With the toss-ups taken the way they lean as well it is 1,060")
+                .contains("If you make the changes the toss-ups lean to as well, it is 1,060")
                 .contains("for 1,600 at the start");
     }
 

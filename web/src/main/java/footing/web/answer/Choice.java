@@ -5,6 +5,7 @@ import footing.io.figure.EntryName;
 import footing.io.words.Advice;
 import footing.io.words.Figures;
 import footing.io.words.Odds;
+import footing.io.words.PaidBack;
 import java.util.Comparator;
 import java.util.List;
 
@@ -13,6 +14,9 @@ import java.util.List;
  *
  * @param best true for what is chosen
  * @param upTo the start cost at which it saves nothing; empty where there is none, or as long as it is not known
+ * @param beatsUpTo the start cost at which it saves nothing against the best choice with a smaller one; empty where that
+ *     is what the machine has
+ * @param paidBack after how many hours; empty where nothing changes
  * @param parts of its cost
  */
 record Choice(
@@ -24,6 +28,8 @@ record Choice(
         String saves,
         String pays,
         String upTo,
+        String beatsUpTo,
+        String paidBack,
         List<Part> parts,
         FleetRow.Entry entry) {
     /**
@@ -56,6 +62,8 @@ record Choice(
                 quiet ? "" : signed(e.saving().mean()),
                 quiet ? "" : Odds.column(e.saving().chance()),
                 quiet || upTo == null || !(upTo > 0) ? "" : Figures.money(upTo),
+                quiet ? "" : PaidBack.beatsNextUpTo(advice.machine().machine(), e),
+                quiet ? "" : PaidBack.column(e),
                 parts(e),
                 FleetRow.Entry.of(e));
     }

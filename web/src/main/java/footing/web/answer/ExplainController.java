@@ -3,7 +3,10 @@ package footing.web.answer;
 import footing.core.answer.Explain;
 import footing.core.answer.Explanation;
 import footing.core.fleet.Case;
+import footing.core.fleet.ResolvedMachine;
+import footing.core.fleet.Resolver;
 import footing.core.fleet.When;
+import footing.io.words.Pieces;
 import footing.web.store.CaseStore;
 import footing.web.store.StoredCase;
 import java.util.Map;
@@ -40,18 +43,13 @@ class ExplainController {
         if (!Explain.FIGURES.contains(figure)) {
             throw new ResponseStatusException(HttpStatus.NOT_FOUND);
         }
+        When time = when.equals("worn") ? When.WORN : When.NOW;
         try {
             Told told = answers.now(id, stated, of);
             // The screen may still show the first answer.
             int shown = futures == Answers.FIRST ? futures : told.answer().futures();
             Explanation tree = Explain.figure(
-                    stated,
-                    of,
-                    wheels,
-                    when.equals("worn") ? When.WORN : When.NOW,
-                    figure,
-                    told.answer().seed(),
-                    shown);
+                    stated, of, wheels, time, figure, told.answer().seed(), shown);
             return new ModelAndView(
                     "answer/explain :: tree",
                     Map.of(
@@ -60,11 +58,21 @@ class ExplainController {
                             "of",
                             of,
                             "wheels",
-                            wheels,
+                            wheels(stated, of, wheels, time),
                             "futures",
                             footing.io.words.Figures.money(shown)));
         } catch (IllegalArgumentException e) {
             throw new ResponseStatusException(HttpStatus.NOT_FOUND, "no such figure", e);
         }
+    }
+
+    /** In plain pieces. */
+    private static String wheels(Case stated, String machine, String id, When time) {
+        ResolvedMachine resolved = Resolver.resolve(stated, stated.machine(machine));
+        return resolved.entries().stream()
+                .filter(e -> e.id().equals(id) && (e.when() == time || e.equals(resolved.carried())))
+                .findFirst()
+                .map(e -> Pieces.all(resolved, e) + (e.when() == When.WORN ? " when worn" : ""))
+                .orElse(id);
     }
 }

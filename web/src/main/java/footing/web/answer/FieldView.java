@@ -2,6 +2,8 @@ package footing.web.answer;
 
 import footing.core.chance.Metalog;
 import footing.core.chance.Spread;
+import footing.core.fleet.Called;
+import footing.core.fleet.Case;
 import footing.core.fleet.Chance;
 import footing.core.fleet.Dimension;
 import footing.core.fleet.InForce;
@@ -12,6 +14,7 @@ import footing.io.figure.Curve;
 import footing.io.form.Written;
 import footing.io.words.Lists;
 import footing.io.words.Naming;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -50,15 +53,15 @@ record FieldView(
                 + Integer.toHexString(input.path().hashCode());
     }
 
-    static FieldView of(InForce number, String currency, boolean turns) {
+    static FieldView of(InForce number, Case stated, boolean turns) {
         Input input = number.input();
         Key key = input.key();
         Dimension dimension = key.dimension();
         return new FieldView(
                 id(input),
                 input.path(),
-                label(input),
-                dimension == Dimension.MONEY ? currency : "",
+                label(stated, input),
+                dimension == Dimension.MONEY ? stated.heading().currency() : "",
                 key.chance() == Chance.NONE ? one(number.value(), dimension) : three(number.value(), key),
                 key.chance() == Chance.NONE ? "" : BoxNames.hint(key),
                 Naming.provenance(number),
@@ -69,19 +72,27 @@ record FieldView(
                 List.of());
     }
 
-    private static String label(Input input) {
+    private static String label(Case stated, Input input) {
         String label = input.key().label();
         String whole = label.startsWith("of ") ? "share " + label : label;
-        return Lists.capital(input.key() == Key.UPCHARGE ? whole + " with " + input.part() : whole);
+        return Lists.capital(
+                input.key() == Key.UPCHARGE
+                        ? whole + " with " + Called.in(stated).wheels(input.part())
+                        : whole);
     }
 
     private static List<Box> one(Spread value, Dimension dimension) {
-        return List.of(new Box("value", "", written(dimension, value.likely())));
+        return List.of(new Box("value", "", written(dimension, value.likely(), inMinutes(dimension, value.likely()))));
     }
 
-    /** As a case file would have it; times in whole hours, halves and quarters, else in minutes. */
-    private static String written(Dimension dimension, double x) {
-        boolean minutes = dimension == Dimension.TIME && x > 1 && 4 * x != Math.rint(4 * x);
+    /** Times read in minutes where one of them is below an hour, or is not in whole hours, halves and quarters. */
+    static boolean inMinutes(Dimension dimension, double... all) {
+        return dimension == Dimension.TIME
+                && Arrays.stream(all).anyMatch(x -> x > 0 && (x < 1 || 4 * x != Math.rint(4 * x)));
+    }
+
+    /** As a case file would have it. */
+    private static String written(Dimension dimension, double x, boolean minutes) {
         return minutes ? Written.number(60 * x) + " min" : Written.value(dimension, x);
     }
 
@@ -89,11 +100,13 @@ record FieldView(
     private static List<Box> three(Spread value, Key key) {
         List<String> labels = BoxNames.of(key);
         Dimension d = key.dimension();
-        String low = value instanceof Metalog m ? written(d, m.low()) : "";
-        String high = value instanceof Metalog m ? written(d, m.high()) : "";
+        boolean minutes =
+                value instanceof Metalog m ? inMinutes(d, m.low(), m.likely(), m.high()) : inMinutes(d, value.likely());
+        String low = value instanceof Metalog m ? written(d, m.low(), minutes) : "";
+        String high = value instanceof Metalog m ? written(d, m.high(), minutes) : "";
         return List.of(
                 new Box(NAMES.get(0), labels.get(0), low),
-                new Box(NAMES.get(1), labels.get(1), written(d, value.likely())),
+                new Box(NAMES.get(1), labels.get(1), written(d, value.likely(), minutes)),
                 new Box(NAMES.get(2), labels.get(2), high));
     }
 

@@ -69,6 +69,10 @@ class InputController {
             return box("low").isEmpty() != box("high").isEmpty();
         }
 
+        Sent completed(InForce number) {
+            return new Sent(id, path, machine, BareTime.completed(number, boxes), turns);
+        }
+
         String joined() {
             String middle = box("likely") + box("value");
             return box("low").isEmpty() ? middle : box("low") + " / " + middle + " / " + box("high");
@@ -84,7 +88,16 @@ class InputController {
                     .map(before -> refused(sent, before, new Editing.Outcome.Refused(store.get(id), List.of(fault))))
                     .orElseGet(() -> gone(response));
         }
-        return change(sent, text -> CaseEdit.set(text, sent.path(), sent.joined()), response);
+        return change(sent, text -> CaseEdit.set(text, sent.path(), meant(sent)), response);
+    }
+
+    /** What the boxes say, with the unit of a time where one was left out. */
+    private String meant(Sent sent) {
+        return stated(store.get(sent.id()))
+                .flatMap(c -> Inputs.find(c, sent.path()))
+                .map(sent::completed)
+                .orElse(sent)
+                .joined();
     }
 
     /** Takes a value back, so that the guess stands in for it. */
@@ -108,7 +121,7 @@ class InputController {
 
     private static ModelAndView refused(Sent sent, Case before, Editing.Outcome.Refused refused) {
         InForce number = Inputs.find(before, sent.path()).orElseThrow();
-        FieldView field = FieldView.of(number, before.heading().currency(), sent.turns());
+        FieldView field = FieldView.of(number, before, sent.turns());
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("field", field.refused(sent.boxes(), refused.faults()));
         model.put("kept", refused.kept());

@@ -2,6 +2,7 @@ package footing.web.answer;
 
 import footing.core.fleet.Case;
 import footing.core.fleet.InForce;
+import footing.io.form.Written;
 import footing.io.words.Lists;
 import footing.io.words.Naming;
 import footing.io.words.Origins;
@@ -19,12 +20,27 @@ final class Inputs {
                 .findFirst();
     }
 
-    /** 'Slack in a day (crew streets): 0.5 h to 1 h'. */
+    /** 'Slack in a day (crew streets): 0.5 h to 1 h', or whose it is now if the value is the same. */
     static String changed(Case before, Case now, String path) {
-        String was = find(before, path).map(Naming::value).orElse("nothing");
-        return find(now, path)
-                .map(n -> name(now, n) + ": " + was + " to " + Naming.value(n))
-                .orElse("Changed " + path);
+        Optional<InForce> was = find(before, path);
+        return find(now, path).map(is -> name(now, is) + ": " + change(was, is)).orElse("Changed " + path);
+    }
+
+    /** Values that read the same are told to all their digits; where even those are the same, whose it is. */
+    private static String change(Optional<InForce> before, InForce is) {
+        if (before.isEmpty()) {
+            return "nothing to " + Naming.value(is);
+        }
+        InForce was = before.get();
+        if (was.value().equals(is.value())) {
+            return Naming.value(is) + ", now " + Naming.provenance(is) + " (before: " + Naming.provenance(was) + ")";
+        }
+        boolean alike = Naming.value(was).equals(Naming.value(is));
+        return alike ? exactly(was) + " to " + exactly(is) : Naming.value(was) + " to " + Naming.value(is);
+    }
+
+    private static String exactly(InForce number) {
+        return Written.spread(number.input().key().dimension(), number.value());
     }
 
     static String name(Case stated, InForce number) {

@@ -2,13 +2,14 @@ package footing.web.answer;
 
 import footing.core.answer.Answer;
 import footing.core.answer.MachineAnswer;
+import footing.core.fleet.Called;
 import footing.core.fleet.Case;
 import footing.core.fleet.InForce;
 import footing.core.fleet.Input;
 import footing.core.fleet.Key;
 import footing.core.fleet.Place;
+import footing.io.words.Lists;
 import footing.io.words.Origins;
-import footing.io.words.Pieces;
 import footing.io.words.TurningGuess;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -79,7 +80,7 @@ final class Panel {
                 .sorted(java.util.Comparator.comparingInt(n -> order.indexOf(key(n))))
                 .forEach(n -> {
                     boolean turns = turning.contains(n.input());
-                    FieldView field = FieldView.of(n, stated.heading().currency(), turns);
+                    FieldView field = FieldView.of(n, stated, turns);
                     (field.guess() && !turns ? rest : first).add(field);
                 });
         return new SectionView(title, first, rest);
@@ -97,7 +98,7 @@ final class Panel {
                                 .fixes()
                                 .get(Integer.parseInt(input.part()))
                                 .name();
-            case ASSEMBLY -> wheels(stated.assembly(owner));
+            case ASSEMBLY -> Lists.capital(Called.in(stated).withSize(owner));
             case MACHINE -> machine(owner);
         };
     }
@@ -114,11 +115,5 @@ final class Panel {
                 .days();
         return days.start().toString().substring(2) + " to "
                 + days.end().toString().substring(2);
-    }
-
-    private static String wheels(Case.Assembly a) {
-        String at = a.position() == footing.core.fleet.Position.DRIVE ? "drive" : "caster";
-        String size = a.size() == null ? "" : ", " + a.size();
-        return a.id() + ": " + Pieces.kind(a.kind()) + " " + at + size;
     }
 }

@@ -49,8 +49,8 @@ record TreeView(String label, String value, String exact, String how, String sou
         return switch (e.how()) {
             case LEAF -> "";
             case SUM -> "the sum of";
-            case DIFFERENCE -> "the first, less the others";
-            case PRODUCT -> "all of these multiplied";
+            case DIFFERENCE -> "the first minus the rest";
+            case PRODUCT -> "all of these multiplied together";
             case QUOTIENT -> "the first divided by the second";
         };
     }

@@ -5,6 +5,7 @@ import footing.core.compare.MachineDifference;
 import footing.core.compare.Split;
 import footing.io.figure.WhatDidIt;
 import footing.io.words.ChangeWords;
+import footing.io.words.ChoiceChange;
 import footing.io.words.Figures;
 import footing.io.words.Lists;
 import footing.web.answer.FigureView;
@@ -65,8 +66,8 @@ public record CompareView(
 
     private static Effect machine(Difference d, MachineDifference m, int number) {
         List<String> said = new ArrayList<>();
-        said.add(Lists.capital(ChangeWords.choice(d, m)) + ".");
-        said.add(Lists.capital(ChangeWords.verdict(m)) + ".");
+        said.add(Lists.capital(ChoiceChange.of(d, m)) + ".");
+        said.add(Lists.capital(ChoiceChange.verdict(m)) + ".");
         Split split = m.recommended();
         Split kept = m.asBefore();
         if (kept != null && split != null && kept.after() != split.after()) {

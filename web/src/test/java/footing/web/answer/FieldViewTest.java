@@ -27,7 +27,7 @@ class FieldViewTest {
     }
 
     private static FieldView field(String path) {
-        return FieldView.of(Inputs.find(fleet, path).orElseThrow(), "USD", false);
+        return FieldView.of(Inputs.find(fleet, path).orElseThrow(), fleet, false);
     }
 
     @Test
@@ -62,7 +62,7 @@ class FieldViewTest {
         Map<String, String> ids = new java.util.HashMap<>();
         for (InForce n : footing.io.words.Origins.inForce(
                 fleet, fleet.machines().stream().map(Case.Machine::id).toList())) {
-            FieldView field = FieldView.of(n, "USD", false);
+            FieldView field = FieldView.of(n, fleet, false);
             assertThat(ids.put(field.id(), field.path())).as(field.path()).isNull();
             String shown = field.boxes().stream()
                     .map(FieldView.Box::value)
