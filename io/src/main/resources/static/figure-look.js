@@ -74,11 +74,11 @@
 
   function valueAxis(axis, narrow) {
     return {
-      type: 'value', name: axis.title, nameLocation: 'middle', nameGap: 30, splitNumber: narrow ? 3 : 6,
+      type: 'value', name: axis.title, nameLocation: 'middle', nameGap: 32, splitNumber: narrow ? 3 : 6,
       nameTextStyle: { color: ink('--soft'), fontSize: 12 },
       axisLine: { show: false }, axisTick: { show: false },
       splitLine: { lineStyle: { color: ink('--line') } },
-      axisLabel: { color: ink('--soft'), fontSize: 12, hideOverlap: true, formatter: x => write(axis, x) }
+      axisLabel: { color: ink('--soft'), fontSize: 12, margin: 12, hideOverlap: true, formatter: x => write(axis, x) }
     };
   }
 
@@ -124,6 +124,26 @@
     return rows;
   }
 
+  // A name on as many lines as it needs, of about 7 pixels a letter.
+  function nameLines(name, width) {
+    const most = Math.max(12, Math.floor((width - 16) / 7.2));
+    const lines = [''];
+    name.replace(/[{}|]/g, ' ').split(' ').forEach(word => {
+      const last = lines.length - 1;
+      if (lines[last] !== '' && lines[last].length + 1 + word.length > most) {
+        lines.push(word);
+      } else {
+        lines[last] += (lines[last] === '' ? '' : ' ') + word;
+      }
+    });
+    return lines;
+  }
+
+  // Bars stand in the middle of their rows: what a name of several lines takes above, the row has below as well.
+  function rowHeight(figure, width) {
+    return ROW + 32 * (figure.places.names.reduce((most, name) => Math.max(most, nameLines(name, width).length), 1) - 1);
+  }
+
   // Names stand above their bars, at the very left.
   function rowAxis(figure, width, side) {
     return {
@@ -131,8 +151,8 @@
       axisTick: { show: false }, splitLine: { show: false },
       axisLabel: {
         inside: true, margin: -side, color: ink('--ink'), fontSize: 13, lineHeight: 16, align: 'left', verticalAlign: 'bottom',
-        padding: [0, 0, BAR + 2, 0], formatter: name => '{name|' + name.replace(/[{}|]/g, ' ') + '}',
-        rich: { name: { backgroundColor: ink('--paper'), padding: [2, 6, 2, 0], fontSize: 13, lineHeight: 16 } }, width: width - 16, overflow: 'truncate', interval: 0
+        padding: [0, 0, BAR + 2, 0], formatter: name => nameLines(name, width).map(line => '{name|' + line + '}').join('\n'),
+        rich: { name: { backgroundColor: ink('--paper'), padding: [2, 6, 2, 0], fontSize: 13, lineHeight: 16 } }, interval: 0
       }, z: 5
     };
   }
@@ -149,6 +169,7 @@
   }
 
   window.footingLook = {
-    STROKES, ROW, BAR, dip, ink, tone, group, money, write, tip, decal, common, valueAxis, marks, legendRows, rowAxis, room
+    STROKES, BAR, dip, ink, tone, group, money, write, tip, decal, common, valueAxis, marks, legendRows, rowAxis, room,
+    rowHeight
   };
 })();

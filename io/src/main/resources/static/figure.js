@@ -3,7 +3,8 @@
   'use strict';
 
   const {
-    STROKES, ROW, BAR, dip, ink, tone, group, money, write, tip, decal, common, valueAxis, marks, legendRows, rowAxis, room
+    STROKES, BAR, dip, ink, tone, group, money, write, tip, decal, common, valueAxis, marks, legendRows, rowAxis, room,
+    rowHeight
   } = window.footingLook;
 
   function lines(figure, width) {
@@ -11,7 +12,7 @@
     const narrow = width < 560;
     const strong = s => s.tone === 'CARRIED' || s.tone === 'CHOICE';
     option.legend.itemStyle = { opacity: 0 };
-    option.grid = { left: 8, right: narrow ? 14 : 24, top: 26 * legendRows(figure, width) + 20, bottom: 44, containLabel: true };
+    option.grid = { left: 8, right: narrow ? 14 : 24, top: 26 * legendRows(figure, width) + 20, bottom: 46, containLabel: true };
     option.xAxis = Object.assign(valueAxis(figure.places, narrow), {
       min: figure.series[0].points[0].at, max: figure.series[0].points[figure.series[0].points.length - 1].at,
       splitLine: { show: false }, axisLine: { show: true, lineStyle: { color: ink('--edge') } }
@@ -67,7 +68,7 @@
     if (figure.series.length === 1) {
       option.legend.show = false;
     }
-    option.grid = { left: side, right: side, top, bottom: 44 };
+    option.grid = { left: side, right: side, top, bottom: 46 };
     option.xAxis = valueAxis(figure.values, width < 560);
     option.yAxis = rowAxis(figure, width, side);
     option.tooltip.formatter = i => tip([figure.places.names[i.value[1]], i.seriesName + ': ' + write(figure.values, i.value[0])]);
@@ -75,19 +76,19 @@
       type: 'bar', name: s.name, stack: 'all', barWidth: BAR,
       itemStyle: { color: tone(s.tone), decal: decal(s.tone), borderColor: ink('--paper'), borderWidth: 1 },
       label: figure.series.length < 3
-          ? { show: true, position: s.tone === 'LOSS' ? 'left' : 'right', color: ink('--ink'), formatter: i => money(i.value[0]) }
+          ? { show: true, position: s.tone === 'LOSS' ? 'left' : 'right', color: ink('--ink'), backgroundColor: ink('--paper'), padding: [1, 3], formatter: i => money(i.value[0]) }
           : { show: false },
       markLine: k === 0 ? marks(figure, true) : undefined,
       data: s.points.map(p => [p.value, p.at])
     }));
-    return { option, height: top + rows * ROW + 44 };
+    return { option, height: top + rows * rowHeight(figure, width) + 46 };
   }
 
   function bars(figure, width) {
     const option = common(figure);
     const narrow = width < 560;
     const top = 26 * legendRows(figure, width) + 34;
-    option.grid = { left: 8, right: 16, top, bottom: 44, containLabel: true };
+    option.grid = { left: 8, right: 16, top, bottom: 46, containLabel: true };
     option.yAxis = Object.assign(valueAxis(figure.values, narrow), { name: '' });
     const named = figure.places.unit === 'NAME';
     option.xAxis = named
@@ -99,7 +100,7 @@
         : tip([write(figure.places, i.value[0]) + ' to ' + write(figure.places, i.value[1]), write(figure.values, i.value[2])]);
     option.series = figure.series.map((s, k) => Object.assign(
         named ? namedBars(s) : steps(s), { markLine: k === 0 ? marks(figure, !named) : undefined }));
-    return { option, height: top + (narrow ? 200 : 230) + 44 };
+    return { option, height: top + (narrow ? 200 : 230) + 46 };
   }
 
   function namedBars(s) {
@@ -129,7 +130,7 @@
     option.legend.show = false;
     const top = room(figure);
     const side = inside ? 18 : Math.min(86, width / 5);
-    option.grid = { left: side, right: side, top, bottom: 44 };
+    option.grid = { left: side, right: side, top, bottom: 46 };
     option.xAxis = Object.assign(valueAxis(figure.values, width < 560), inside ? { min: 0 } : { scale: true });
     if (inside) {
       option.xAxis.axisLabel.formatter = group;
@@ -146,7 +147,7 @@
       })),
       renderItem: (params, api) => inside ? named(s, api) : range(s, figure, params, api)
     }));
-    return { option, height: top + rows * ROW + 44 };
+    return { option, height: top + rows * rowHeight(figure, width) + 46 };
   }
 
   function place(api) {
@@ -175,11 +176,11 @@
     const leftNote = from <= to ? point.span.fromNote : point.span.toNote;
     const rightNote = from <= to ? point.span.toNote : point.span.fromNote;
     const note = (x, text, align) => ({ type: 'text', x, y, style: { text, fill: ink('--soft'), font: '12px ' + ink('--sans'),
-      textAlign: align, verticalAlign: 'middle' } });
+      textAlign: align, verticalAlign: 'middle', backgroundColor: ink('--paper'), padding: [1, 3] } });
     const whole = { type: 'rect', shape: { x: left, y: y - 5, width: Math.max(1, Math.abs(to - from)), height: 10 },
       style: { fill: tone('QUIET') } };
     const middle = { type: 'rect', shape: { x: mean - 1.5, y: y - 9, width: 3, height: 18 }, style: { fill: tone(s.tone) } };
-    const notes = [note(left - 6, leftNote, 'right'), note(Math.max(from, to) + 6, rightNote, 'left')];
+    const notes = [note(left - 3, leftNote, 'right'), note(Math.max(from, to) + 3, rightNote, 'left')];
     return { type: 'group', children: [whole].concat(turned(api, point, y, left, Math.max(from, to)), [middle], notes) };
   }
 

@@ -8,6 +8,7 @@ import footing.io.words.Cautions;
 import footing.io.words.Figures;
 import footing.io.words.FindOut;
 import footing.io.words.Headline;
+import footing.io.words.MoneyBasis;
 import footing.io.words.Origins;
 import footing.io.words.Reason;
 import footing.io.words.TurningGuess;
@@ -56,7 +57,7 @@ public final class AnswerText {
     private void top() {
         Case.Heading heading = answer.of().heading();
         lines.paragraph(heading.title());
-        lines.paragraph("As of " + heading.asOf() + ". All money in " + heading.currency() + ".");
+        lines.paragraph("As of " + heading.asOf() + ". " + MoneyBasis.of(answer.of()) + ".");
         if (!answer.complete()) {
             lines.blank().paragraph("STOPPED before everything was known. What follows is what was known by then.");
         }
@@ -67,6 +68,9 @@ public final class AnswerText {
     }
 
     private void table() {
+        if (machines.stream().allMatch(a -> a.about() == null)) {
+            return;
+        }
         new FleetTable(machines, lines).print();
         Letters letters = lines.letters();
         lines.blank()

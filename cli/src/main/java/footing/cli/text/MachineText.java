@@ -10,6 +10,7 @@ import footing.core.ground.PackageGround;
 import footing.io.words.Advice;
 import footing.io.words.Figures;
 import footing.io.words.GroundWords;
+import footing.io.words.Levels;
 import footing.io.words.Naming;
 import footing.io.words.Odds;
 import footing.io.words.PaidBack;
@@ -165,6 +166,7 @@ final class MachineText {
                 .forEach(l ->
                         table.row(counting(l.counting()), List.of(Figures.money(l.mean()), Odds.column(l.chance()))));
         table.print(lines);
+        lines.item(Levels.overtime(machine.machine().crew()));
     }
 
     private static String counting(EntryAnswer.Counting counting) {
@@ -217,7 +219,7 @@ final class MachineText {
 
     private void driver(Table table, MachineAnswer.Driver d) {
         table.row(
-                Naming.of(stated, d.input().input()) + (Naming.isGuess(d.input()) ? " (a guess)" : ""),
+                Naming.moved(stated, d.input().input()) + (Naming.isGuess(d.input()) ? " (a guess)" : ""),
                 List.of(
                         Naming.value(d.input().input().key().dimension(), d.low()),
                         Figures.money(d.savingAtLow()),

@@ -4,6 +4,9 @@ import footing.core.answer.Explanation;
 import footing.core.answer.Explanation.How;
 import footing.core.answer.Explanation.Unit;
 import footing.io.words.Figures;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -14,6 +17,7 @@ import java.util.stream.Collectors;
  */
 public final class ShortTree {
     private static final double CENTS = 100;
+    private static final MathContext DIGITS = new MathContext(6, RoundingMode.HALF_EVEN);
     private static final int MOST_INDENT = 24;
 
     private final Lines lines;
@@ -109,7 +113,7 @@ public final class ShortTree {
         lines.line(indent + Lines.left(wrapped.get(wrapped.size() - 1), room) + "  " + value);
     }
 
-    /** 'crew-hours made up 11.3 x people on the crew 3'. */
+    /** '11.3 h (crew-hours made up) times 3 (people on the crew)'. */
     private void factors(Explanation node, int depth) {
         String between = node.how() == How.QUOTIENT ? " divided by " : " times ";
         String factors = node.parts().stream().map(this::factor).collect(Collectors.joining(between));
@@ -118,6 +122,12 @@ public final class ShortTree {
     }
 
     private String factor(Explanation e) {
-        return (isMoney(e) ? Figures.rate(e.value()) : TreeText.number(e)) + " (" + e.label() + ")";
+        return (isMoney(e) ? Figures.rate(e.value()) : few(e)) + " (" + e.label() + ")";
+    }
+
+    private static String few(Explanation e) {
+        BigDecimal x = new BigDecimal(e.value()).round(DIGITS);
+        String number = x.signum() == 0 ? "0" : x.stripTrailingZeros().toPlainString();
+        return number + (e.unit() == Unit.HOURS ? " h" : "");
     }
 }

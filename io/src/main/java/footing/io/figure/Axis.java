@@ -23,6 +23,11 @@ public record Axis(String title, Unit unit, List<String> names) {
         return new Axis(title, Unit.NAME, names);
     }
 
+    /** The same, with the currency in the title where money is counted. */
+    Axis in(String currency) {
+        return unit == Unit.MONEY || unit == Unit.CENTS ? new Axis(title + ", " + currency, unit, names) : this;
+    }
+
     /** A place or value as a reader sees it. */
     public String write(double x) {
         return unit == Unit.NAME ? names.get((int) x) : unit.write(x);

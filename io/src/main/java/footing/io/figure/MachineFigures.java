@@ -32,23 +32,23 @@ public final class MachineFigures {
     }
 
     public Optional<Figure> pricesOfAnHour() {
-        return about().map(e -> PricesOfAnHour.of(advice, e));
+        return about().map(e -> inCurrency(PricesOfAnHour.of(advice, e)));
     }
 
     public Figure overHours() {
         double hoursNow = new Values(answer.of(), answer.of().machine(machine.id()))
                 .get(Input.of(Key.HOURS_NOW, machine.id()))
                 .likely();
-        return OverHours.of(advice, hoursNow);
+        return inCurrency(OverHours.of(advice, hoursNow));
     }
 
     public Figure whereItGoes() {
-        return WhereItGoes.of(advice);
+        return inCurrency(WhereItGoes.of(advice));
     }
 
     /** Empty where every future comes out the same. */
     public Optional<Figure> howSure() {
-        return about().filter(e -> e.saving().standardError() > 0).map(e -> Spreading.of(e, savings(e)));
+        return about().filter(e -> e.saving().standardError() > 0).map(e -> inCurrency(Spreading.of(e, savings(e))));
     }
 
     /** Empty too where the answer leaves out what moves it. */
@@ -56,11 +56,25 @@ public final class MachineFigures {
         List<MachineAnswer.Driver> drivers = machine.drivers();
         return drivers == null || drivers.isEmpty()
                 ? Optional.empty()
-                : about().map(e -> WhatMovesIt.of(answer.of(), advice, e, drivers));
+                : about().map(e -> inCurrency(WhatMovesIt.of(answer.of(), advice, e, drivers)));
     }
 
     public Optional<Figure> byYear() {
-        return about().map(e -> ByYear.of(advice, e));
+        return about().map(e -> inCurrency(ByYear.of(advice, e)));
+    }
+
+    /** The same with its currency beside what its axes count. */
+    private Figure inCurrency(Figure f) {
+        String currency = answer.of().heading().currency();
+        return new Figure(
+                f.id(),
+                f.title(),
+                f.caption(),
+                f.kind(),
+                f.places().in(currency),
+                f.values().in(currency),
+                f.series(),
+                f.marks());
     }
 
     private Optional<EntryAnswer> about() {

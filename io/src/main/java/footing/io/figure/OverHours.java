@@ -18,8 +18,7 @@ import java.util.Optional;
  */
 final class OverHours {
     private static final int STEPS = CostSoFar.STEPS;
-    private static final List<Stroke> OTHERS =
-            List.of(Stroke.DOTTED, Stroke.DASH_DOT, Stroke.LONG_DASH, Stroke.DASH_DOT_DOT);
+    private static final List<Stroke> OTHERS = List.of(Stroke.DOTTED, Stroke.DASH_DOT, Stroke.LONG_DASH);
 
     private static final String CAPTION =
             "What each choice has cost by each hour of the meter, on average and in today's"
@@ -38,21 +37,27 @@ final class OverHours {
             series.add(line(advice, about, hoursNow, Tone.CHOICE, Stroke.SOLID));
             band(advice, about, hoursNow, Tone.CHOICE, Stroke.SOLID).ifPresent(series::add);
         }
-        int others = 0;
-        for (EntryAnswer e : cheapestFirst(machine)) {
-            if (!EntryName.isCarried(advice, e) && !e.equals(about)) {
-                series.add(line(advice, e, hoursNow, Tone.QUIET, OTHERS.get(others++ % OTHERS.size())));
-            }
+        List<EntryAnswer> others = cheapestFirst(machine).stream()
+                .filter(e -> !EntryName.isCarried(advice, e) && !e.equals(about))
+                .toList();
+        for (int i = 0; i < Math.min(others.size(), OTHERS.size()); i++) {
+            series.add(line(advice, others.get(i), hoursNow, Tone.QUIET, OTHERS.get(i)));
         }
         return new Figure(
                 "over-hours",
                 "Money over the hours",
-                CAPTION + stray(machine),
+                CAPTION + left(others.size()) + stray(machine),
                 Kind.LINES,
                 Axis.of("hour meter", Unit.METER_HOURS),
                 Axis.of("cost so far", Unit.MONEY),
                 series,
                 List.of());
+    }
+
+    private static String left(int others) {
+        return others > OTHERS.size()
+                ? " Of the others the " + Figures.word(OTHERS.size()) + " cheapest are drawn in gray."
+                : "";
     }
 
     private static String stray(MachineAnswer machine) {

@@ -2,6 +2,7 @@ package footing.io.figure;
 
 import footing.core.answer.EntryAnswer;
 import footing.io.words.Advice;
+import footing.io.words.Levels;
 import footing.io.words.Odds;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +31,8 @@ final class PricesOfAnHour {
                 "prices-of-an-hour",
                 "Three prices of an hour",
                 "What " + advice.piecesWhen() + " save over its life if an hour of trouble costs only the parts, the"
-                        + " paid time as well, or the work that is lost too.",
+                        + " paid time as well, or the work that is lost too. "
+                        + Levels.overtime(advice.machine().machine().crew()),
                 Kind.STACKED,
                 Axis.named("counting", names),
                 Axis.of("saving over its life", Unit.MONEY),

@@ -58,7 +58,7 @@ final class WhatMovesIt {
 
     private static String name(Case stated, MachineAnswer machine, Driver d) {
         String guess = Naming.isGuess(d.input()) ? " — a guess" : "";
-        return Lists.capital(Naming.of(stated, d.input().input()))
+        return Lists.capital(Naming.moved(stated, d.input().input()))
                 + (turns(machine, d) ? " — a guess that could turn the verdict" : guess);
     }
 

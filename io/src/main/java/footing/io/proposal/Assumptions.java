@@ -51,7 +51,7 @@ final class Assumptions {
         numbers.forEach(n -> table.row(
                 Cell.text(footing.io.words.Lists.capital(Naming.of(stated, n.input()))),
                 Cell.text(Cell.minus(value(n))),
-                Cell.text(Naming.provenance(n))));
+                Cell.text(Naming.provenance(stated, n))));
         return table.built();
     }
 

@@ -9,6 +9,7 @@ import footing.io.words.Cautions;
 import footing.io.words.Figures;
 import footing.io.words.FindOut;
 import footing.io.words.Headline;
+import footing.io.words.MoneyBasis;
 import footing.io.words.Origins;
 import footing.io.words.Reason;
 import footing.io.words.TurningGuess;
@@ -58,7 +59,7 @@ final class FirstPage {
         pages.paragraph(String.join(", ", who), "who");
         out.element("h1", heading.title());
         pages.paragraph(
-                "As of " + heading.asOf() + ". All money in " + heading.currency() + ", in today's value. "
+                "As of " + heading.asOf() + ". " + MoneyBasis.of(answer.of()) + ", in today's value. "
                         + Origins.told(answer),
                 "note");
     }

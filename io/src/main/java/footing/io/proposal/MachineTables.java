@@ -151,7 +151,7 @@ final class MachineTables {
                     Dimension dimension = d.input().input().key().dimension();
                     table.row(
                             Cell.text(Lists.capital(
-                                            Naming.of(answer.of(), d.input().input()))
+                                            Naming.moved(answer.of(), d.input().input()))
                                     + (Naming.isGuess(d.input()) ? ", a guess" : "")),
                             new Cell(Naming.value(dimension, d.low()), d.low()),
                             Cell.money(d.savingAtLow()),

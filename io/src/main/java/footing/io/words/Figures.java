@@ -28,6 +28,11 @@ public final class Figures {
         return money(Math.abs(x));
     }
 
+    /** Money a month: with cents where it is small. */
+    public static String monthly(double x) {
+        return Math.abs(x) < 9.995 ? rate(x) : money(x);
+    }
+
     /** Money per hour: with cents. */
     public static String rate(double x) {
         return rounded(x, 2, "#,##0.00");

@@ -1,12 +1,21 @@
 package footing.io.words;
 
 import footing.core.answer.EntryAnswer;
+import footing.core.fleet.ResolvedCrew;
 import java.util.ArrayList;
 import java.util.List;
 
 /** A saving built up from its three levels: parts alone, the crew's paid time, the work that is lost. */
-final class Levels {
+public final class Levels {
     private Levels() {}
+
+    /** What an hour that is made up is paid: 'Hours made up are paid 1.5 times the wage, burden on top.' */
+    public static String overtime(ResolvedCrew crew) {
+        double premium = crew.overtimePremium();
+        return "Hours made up are paid "
+                + (premium == 0 ? "the usual wage" : Figures.decimals(1 + premium, 2) + " times the wage")
+                + ", with the burden on top.";
+    }
 
     /** 'In parts and shop time alone it loses 35; the crew's paid time adds 925 and work not lost 424.' */
     static String told(EntryAnswer about) {

@@ -6,6 +6,7 @@ import footing.core.fleet.Case;
 import footing.core.fleet.Dimension;
 import footing.core.fleet.InForce;
 import footing.core.fleet.Input;
+import footing.core.fleet.Key;
 import footing.core.fleet.Origin;
 
 /** What a number of a case is called, what it is and where it comes from. */
@@ -68,6 +69,13 @@ public final class Naming {
         return label.startsWith("of ") ? "share " + label : label;
     }
 
+    /** What is moved where it is asked what moves an answer: what stays as it is beside it is said. */
+    public static String moved(Case stated, Input input) {
+        boolean perSeason = input.key() == Key.HOURS_PER_YEAR
+                && stated.machine(input.owner()).flatsKey() == Key.FLATS_PER_SEASON;
+        return of(stated, input) + (perSeason ? ", flats a season as they are" : "");
+    }
+
     /** A value in the unit people would use; a three-point from low to high. */
     public static String value(InForce number) {
         Dimension dimension = number.input().key().dimension();
@@ -99,6 +107,28 @@ public final class Naming {
             case LEARNED -> "from your records";
             case TYPICAL -> "typical, not a quote";
             case DEFAULT -> "a guess: " + number.why();
+        };
+    }
+
+    /** The same, knowing the case: a price nobody stated may be taken from one that was. */
+    public static String provenance(Case stated, InForce number) {
+        Input input = number.input();
+        boolean taken = number.origin() == Origin.DEFAULT
+                && (input.key() == Key.RENEWAL_PRICE || input.key() == Key.TIRE_PRICE);
+        return taken ? takenFrom(stated, number) : provenance(number);
+    }
+
+    private static String takenFrom(Case stated, InForce number) {
+        Case.Assembly a = stated.assembly(number.input().owner());
+        boolean tire = number.input().key() == Key.RENEWAL_PRICE
+                && a.kind().holdsAir()
+                && a.numbers().get(Key.TIRE_PRICE).isPresent();
+        Origin origin = a.numbers().origin(tire ? Key.TIRE_PRICE : Key.PRICE);
+        String what = tire ? " price of the tire alone" : " price of the whole assembly";
+        return switch (origin) {
+            case STATED -> "a guess: taken from your" + what;
+            case TYPICAL -> "a guess: taken from the typical" + what;
+            default -> provenance(number);
         };
     }
 

@@ -22,7 +22,7 @@ public final class Payment {
                     + " at the start, so there is nothing to borrow.");
         }
         String payment = Lists.capital(a.piecesWhen()) + " cost " + Figures.money(about.startCost())
-                + " at the start. Paid by the month that is " + Figures.money(monthly.payment()) + " for "
+                + " at the start. Paid by the month that is " + Figures.monthly(monthly.payment()) + " for "
                 + monthly.months() + " months.";
         return List.of(payment, avoided(monthly));
     }
@@ -31,17 +31,17 @@ public final class Payment {
         String time = m.isTradedFirst() ? "until the trade, " + month(m.over()) + " on" : "over that time";
         String average = ", on average and in the money of the day";
         if (m.avoided() < 0) {
-            return "They cost " + Figures.size(m.avoided()) + " a month more to run " + time + average
+            return "They cost " + Figures.monthly(Math.abs(m.avoided())) + " a month more to run " + time + average
                     + ": no loan carries that.";
         }
-        String spared = "They spare " + Figures.money(m.avoided()) + " a month " + time + average;
+        String spared = "They spare " + Figures.monthly(m.avoided()) + " a month " + time + average;
         return m.isTradedFirst() || m.paid() > m.payment() * m.months() ? spared + inAll(m) : spared + monthly(m);
     }
 
     private static String monthly(EntryAnswer.Monthly m) {
         return m.avoided() >= m.payment()
                 ? ": they carry their own payment."
-                : ": " + Figures.money(m.payment() - m.avoided()) + " short of the payment.";
+                : ": " + Figures.monthly(m.payment() - m.avoided()) + " short of the payment.";
     }
 
     /** The loan outlasts the machine, or something is paid down: then the sums count, not a month. */

@@ -35,7 +35,7 @@ public final class Reason {
     public static String of(Answer answer, Advice advice) {
         EntryAnswer about = advice.about();
         return about == null
-                ? "There is nothing else to choose from."
+                ? "There is nothing to compare with: no other wheels are considered."
                 : new Reason(answer, advice).told(about).replace("  ", " ").strip();
     }
 

@@ -153,10 +153,10 @@ public final class Worth {
         String spared = early
                 ? tradedFirst(loans)
                 : avoided >= 0
-                        ? "it spares you " + Figures.money(avoided) + " a month over that time"
-                        : "it costs you " + Figures.size(avoided) + " a month more to run over that time";
-        return " Paid by the month that is " + Figures.money(payment) + " for " + (least == most ? "" : least + " to ")
-                + most + " months; " + spared + ".";
+                        ? "it spares you " + Figures.monthly(avoided) + " a month over that time"
+                        : "it costs you " + Figures.monthly(Math.abs(avoided)) + " a month more to run over that time";
+        return " Paid by the month that is " + Figures.monthly(payment) + " for "
+                + (least == most ? "" : least + " to ") + most + " months; " + spared + ".";
     }
 
     /** Where a loan outlasts its machine the sums by the trade count, not a month. */

@@ -105,7 +105,7 @@ final class AssumptionsTab implements Cells {
                 ? tab.number(at, LIKELY, number.value().likely(), look)
                 : tab.formula(at, LIKELY, formula, look);
         tab.text(at, 4, unit(dimension, stated.heading().currency()));
-        tab.text(at, 5, Naming.provenance(number));
+        tab.text(at, 5, Naming.provenance(stated, number));
         tab.text(at, 6, input.path());
         String name = NAMES.get(input.key());
         if (name != null) {

@@ -115,7 +115,7 @@ class ReasonTest {
     void of_nothingElseConsidered_saysSo() {
         Answer answer =
                 new Invented().machine("A", false, Verdict.KEEP, "on-air").answer();
-        assertThat(reason(answer)).isEqualTo("There is nothing else to choose from.");
+        assertThat(reason(answer)).isEqualTo("There is nothing to compare with: no other wheels are considered.");
     }
 
     @Test

@@ -15,7 +15,9 @@ import java.util.Locale;
  */
 record Bar(String from, String width, String zero, String lossWidth, String gainFrom, String gainWidth, String mean) {
     /** A round value of the scale and where it lies. */
-    record Tick(String at, String label) {}
+    record Tick(String at, String anchor, String label) {}
+
+    private static final double NEAR_AN_END = 0.08;
 
     static Bar of(Scale scale, Saving saving) {
         double zero = scale.at(0);
@@ -35,9 +37,14 @@ record Bar(String from, String width, String zero, String lossWidth, String gain
         List<Tick> ticks = new ArrayList<>();
         for (double t : scale.ticks()) {
             String label = t == 0 ? "no gain" : (t > 0 ? "+" : "−") + footing.io.words.Figures.size(t);
-            ticks.add(new Tick(percent(scale.at(t)), label));
+            ticks.add(new Tick(percent(scale.at(t)), anchor(scale.at(t) / Scale.WIDTH), label));
         }
         return ticks;
+    }
+
+    /** Near an end a label runs inwards. */
+    private static String anchor(double share) {
+        return share < NEAR_AN_END ? "start" : share > 1 - NEAR_AN_END ? "end" : "middle";
     }
 
     private static String percent(double thousandths) {

@@ -64,7 +64,7 @@ record FieldView(
                 dimension == Dimension.MONEY ? stated.heading().currency() : "",
                 key.chance() == Chance.NONE ? one(number.value(), dimension) : three(number.value(), key),
                 key.chance() == Chance.NONE ? "" : BoxNames.hint(key),
-                Naming.provenance(number),
+                Naming.provenance(stated, number),
                 Naming.isGuess(number),
                 turns,
                 number.origin() == Origin.STATED && key.fallback().isPresent(),

@@ -28,7 +28,8 @@ record FleetView(List<Bar.Tick> ticks, String zero, List<Crew> crews, FigureView
         }
         List<Crew> crews = new ArrayList<>();
         byCrew.forEach((crew, rows) -> crews.add(new Crew(title(crew), rows)));
-        List<Bar.Tick> ticks = Bar.ticks(scale);
+        boolean nothing = Advice.all(answer).stream().allMatch(a -> a.about() == null);
+        List<Bar.Tick> ticks = nothing ? List.of() : Bar.ticks(scale);
         String zero = ticks.stream()
                 .filter(t -> t.label().equals("no gain"))
                 .map(Bar.Tick::at)

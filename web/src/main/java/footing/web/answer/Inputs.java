@@ -23,17 +23,20 @@ final class Inputs {
     /** 'Slack in a day (crew streets): 0.5 h to 1 h', or whose it is now if the value is the same. */
     static String changed(Case before, Case now, String path) {
         Optional<InForce> was = find(before, path);
-        return find(now, path).map(is -> name(now, is) + ": " + change(was, is)).orElse("Changed " + path);
+        return find(now, path)
+                .map(is -> name(now, is) + ": " + change(before, was, now, is))
+                .orElse("Changed " + path);
     }
 
     /** Values that read the same are told to all their digits; where even those are the same, whose it is. */
-    private static String change(Optional<InForce> before, InForce is) {
-        if (before.isEmpty()) {
+    private static String change(Case before, Optional<InForce> found, Case now, InForce is) {
+        if (found.isEmpty()) {
             return "nothing to " + Naming.value(is);
         }
-        InForce was = before.get();
+        InForce was = found.get();
         if (was.value().equals(is.value())) {
-            return Naming.value(is) + ", now " + Naming.provenance(is) + " (before: " + Naming.provenance(was) + ")";
+            return Naming.value(is) + ", now " + Naming.provenance(now, is) + " (before: "
+                    + Naming.provenance(before, was) + ")";
         }
         boolean alike = Naming.value(was).equals(Naming.value(is));
         return alike ? exactly(was) + " to " + exactly(is) : Naming.value(was) + " to " + Naming.value(is);

@@ -11,6 +11,7 @@ import footing.io.words.Figures;
 import footing.io.words.FindOut;
 import footing.io.words.Headline;
 import footing.io.words.Lists;
+import footing.io.words.MoneyBasis;
 import footing.io.words.Naming;
 import footing.io.words.Origins;
 import footing.io.words.TurningGuess;
@@ -22,12 +23,14 @@ import java.util.stream.Stream;
 /**
  * What stands at the top of an answer, and what to find out first.
  *
+ * @param basis the currency, and whether tax is in it
  * @param yours '209 of 362 numbers are yours'
  * @param moreGuesses how many more could turn a verdict than are named
  * @param worth the money, a sentence each
  */
 record TopView(
         String asOf,
+        String basis,
         String currency,
         String yours,
         List<Guess> guesses,
@@ -49,6 +52,7 @@ record TopView(
         List<TurningGuess> guesses = TurningGuess.of(answer);
         return new TopView(
                 stated.heading().asOf().toString(),
+                MoneyBasis.of(stated),
                 stated.heading().currency(),
                 yours(answer),
                 guesses.stream().limit(MOST_GUESSES).map(g -> guess(answer, g)).toList(),
