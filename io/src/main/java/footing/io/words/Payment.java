@@ -41,7 +41,15 @@ public final class Payment {
     private static String monthly(EntryAnswer.Monthly m) {
         return m.avoided() >= m.payment()
                 ? ": they carry their own payment."
-                : ": " + Figures.monthly(m.payment() - m.avoided()) + " short of the payment.";
+                : ": " + missing(m) + " short of the payment.";
+    }
+
+    /** In cents only where one of the two it lies between is. */
+    private static String missing(EntryAnswer.Monthly m) {
+        double missing = m.payment() - m.avoided();
+        boolean whole = Figures.monthly(m.payment()).indexOf('.') < 0
+                && Figures.monthly(m.avoided()).indexOf('.') < 0;
+        return whole ? Figures.money(missing) : Figures.rate(missing);
     }
 
     /** The loan outlasts the machine, or something is paid down: then the sums count, not a month. */

@@ -38,7 +38,7 @@ final class FleetTab {
                         "saving over its life",
                         "if it goes badly (one in ten is worse)",
                         "if it goes well (one in ten is better)",
-                        "pays in this share of futures"));
+                        "pays in this share of the ways it could go"));
         int row = HEADS + 1;
         for (Advice advice : Advice.all(answer)) {
             machine(row++, advice, packages);

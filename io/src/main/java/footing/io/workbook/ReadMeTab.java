@@ -22,7 +22,7 @@ final class ReadMeTab {
                 1,
                 0,
                 "As of " + heading.asOf() + ". All money in " + heading.currency() + ". " + answer.futures()
-                        + " futures, seed " + answer.seed() + ".",
+                        + " ways it could go, seed " + answer.seed() + ".",
                 Look.NOTE);
         int row = 3;
         for (String line : lines(answer, notes)) {
