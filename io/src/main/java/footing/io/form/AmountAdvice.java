@@ -63,19 +63,20 @@ final class AmountAdvice {
         }
         return switch (key.dimension()) {
             case MONEY, COUNT, METER_HOURS -> "try: " + digits;
-            case TIME -> time(literal, digits);
+            case TIME -> time(key, literal, digits);
             case SHARE -> share(literal, digits);
         };
     }
 
     /** A bare number of hours may also be meant as minutes; both are offered where the difference can't be told. */
-    private static String time(Literal literal, String digits) {
+    private static String time(Key key, Literal literal, String digits) {
         if (!literal.isBare()) {
             return literal.unit().startsWith("d")
                     ? "try: hours of route time, such as " + Written.number(literal.value() * 9) + " h"
                     : "try: " + digits + " min, " + digits + " h";
         }
-        return literal.value() > 24
+        boolean mostlyMinutes = key == Key.DELAY || key == Key.CHECK || literal.value() > 24;
+        return mostlyMinutes
                 ? "try: " + digits + " min, " + digits + " h"
                 : "try: " + digits + " h, " + Written.number(literal.value() * 60) + " min";
     }

@@ -52,6 +52,10 @@ final class AmountReader {
     }
 
     private @Nullable Amount fault(Node.Scalar scalar, Literal literal) {
+        if (literal.isBare() && literal.value() < 0 && key.range().least() >= 0) {
+            problems.error(at, scalar, "below zero, which this key does not take", "try: " + NumberForm.example(key));
+            return null;
+        }
         problems.error(at, scalar, AmountAdvice.wrongForm(key, literal), AmountAdvice.rightForm(key, literal));
         return null;
     }

@@ -1,5 +1,6 @@
 package footing.web.answer;
 
+import footing.core.chance.Metalog;
 import footing.core.fleet.Case;
 import footing.core.fleet.InForce;
 import footing.io.form.Written;
@@ -39,7 +40,9 @@ final class Inputs {
                     + Naming.provenance(before, was) + ")";
         }
         boolean alike = Naming.value(was).equals(Naming.value(is));
-        return alike ? exactly(was) + " to " + exactly(is) : Naming.value(was) + " to " + Naming.value(is);
+        boolean range = was.value() instanceof Metalog || is.value() instanceof Metalog;
+        String between = range ? ", now " : " to ";
+        return alike ? exactly(was) + between + exactly(is) : Naming.value(was) + between + Naming.value(is);
     }
 
     private static String exactly(InForce number) {
