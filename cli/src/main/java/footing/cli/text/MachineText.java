@@ -99,10 +99,19 @@ final class MachineText {
         lines.head("What they do on the ground, against what it carries");
         for (PackageGround p : ground.packages().subList(1, ground.packages().size())) {
             words.line(ground.carried(), p)
-                    .ifPresent(line -> lines.hanging("  " + p.wheels().id() + "  ", line));
+                    .ifPresent(line -> lines.hanging("  " + wheels(p.wheels().id()) + "  ", line));
         }
         lines.item(SlopeCaution.of(ground));
         lines.item("More of it: footing ground CASE " + machine.id());
+    }
+
+    /** Those considered by what they are; the others, of which only the ground is known, by their id. */
+    private String wheels(String packageId) {
+        return machine.entries().stream()
+                .filter(e -> e.entry().id().equals(packageId))
+                .findFirst()
+                .map(e -> Pieces.changed(machine.machine(), e.entry()))
+                .orElse(packageId);
     }
 
     private void ladder() {

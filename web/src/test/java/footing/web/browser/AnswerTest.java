@@ -51,7 +51,7 @@ class AnswerTest extends InBrowser {
         Locator sentence = page.locator("#sentence");
         String before = sentence.textContent();
         page.locator(".section summary")
-                .filter(new Locator.FilterOptions().setHasText("airless:"))
+                .filter(new Locator.FilterOptions().setHasText("Airless drives"))
                 .click();
         Locator price = page.locator(PRICE);
         price.fill("300");
