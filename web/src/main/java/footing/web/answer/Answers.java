@@ -191,7 +191,7 @@ public final class Answers implements AutoCloseable {
             try {
                 weigh(r, machine, watch);
             } finally {
-                r.putBack(machine);
+                r.putBack(machine, watch).ifPresent(now -> submit(r, 0, now, () -> whole(r, machine, now)));
             }
         }
     }

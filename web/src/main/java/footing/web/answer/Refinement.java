@@ -103,8 +103,16 @@ final class Refinement {
         return !whole.containsKey(machine) && taken.add(machine);
     }
 
-    synchronized void putBack(String machine) {
+    /**
+     * Lets go of a machine.
+     *
+     * @param mine what whoever was at it worked under
+     * @return the watch of the work now under way, if that began meanwhile and found the machine taken; empty otherwise
+     */
+    synchronized Optional<Watch> putBack(String machine, Watch mine) {
         taken.remove(machine);
+        boolean overtaken = working && mine.stopped() && !whole.containsKey(machine);
+        return overtaken ? Optional.of(watch(round)) : Optional.empty();
     }
 
     /** The watch of the work under way if this machine should now go first; empty if it does or is done. */
