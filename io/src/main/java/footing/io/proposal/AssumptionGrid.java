@@ -3,6 +3,8 @@ package footing.io.proposal;
 import footing.core.answer.Answer;
 import footing.core.answer.MachineAnswer;
 import footing.core.chance.Metalog;
+import footing.core.fleet.Called;
+import footing.core.fleet.Case;
 import footing.core.fleet.InForce;
 import footing.core.fleet.Key;
 import footing.core.fleet.Origin;
@@ -31,9 +33,11 @@ final class AssumptionGrid {
 
     private static final int MOST_COLUMNS = 6;
 
+    private final Case stated;
     private final List<InForce> numbers;
 
-    private AssumptionGrid(List<InForce> numbers) {
+    private AssumptionGrid(Case stated, List<InForce> numbers) {
+        this.stated = stated;
         this.numbers = numbers;
     }
 
@@ -81,9 +85,11 @@ final class AssumptionGrid {
     private static AssumptionGrid of(Answer answer, Predicate<Place> places) {
         List<String> machines =
                 answer.machines().stream().map(MachineAnswer::id).toList();
-        return new AssumptionGrid(Origins.inForce(answer.of(), machines).stream()
-                .filter(n -> places.test(n.input().key().place()))
-                .toList());
+        return new AssumptionGrid(
+                answer.of(),
+                Origins.inForce(answer.of(), machines).stream()
+                        .filter(n -> places.test(n.input().key().place()))
+                        .toList());
     }
 
     /** As many tables as it takes to keep the columns readable. */
@@ -107,7 +113,7 @@ final class AssumptionGrid {
 
     private Table table(String title, List<String> owners) {
         List<String> heads = new ArrayList<>(List.of("number"));
-        owners.forEach(o -> heads.add("#" + o));
+        owners.forEach(o -> heads.add("#" + head(o)));
         heads.add("why the guesses");
         Table.Builder table = Table.named(ID, title, heads.toArray(String[]::new));
         lines(owners).forEach((label, byOwner) -> {
@@ -119,11 +125,17 @@ final class AssumptionGrid {
         return table.built();
     }
 
+    /** Wheels by what they are; crews and machines are called by their ids. */
+    private String head(String owner) {
+        boolean wheels = numbers.get(0).input().key().place() == Place.ASSEMBLY;
+        return wheels ? Called.in(stated).assembly(owner) : owner;
+    }
+
     private Map<String, Map<String, InForce>> lines(List<String> owners) {
         Map<String, Map<String, InForce>> lines = new LinkedHashMap<>();
         for (InForce n : numbers) {
             if (owners.contains(n.input().owner())) {
-                String label = Lists.capital(Naming.withoutOwner(n.input()));
+                String label = Lists.capital(Naming.withoutOwner(stated, n.input()));
                 lines.computeIfAbsent(label, l -> new LinkedHashMap<>())
                         .put(n.input().owner(), n);
             }

@@ -13,7 +13,7 @@ import footing.core.fleet.Origin;
 public final class Naming {
     private Naming() {}
 
-    /** 'done another day, of what slips (crew streets)'. */
+    /** 'share of slipped work done another day (crew streets)'. */
     public static String of(Case stated, Input input) {
         String label = label(input);
         return switch (input.key().place()) {
@@ -44,12 +44,15 @@ public final class Naming {
     }
 
     /** What it is called where its owner stands beside it. */
-    public static String withoutOwner(Input input) {
+    public static String withoutOwner(Case stated, Input input) {
         String label = label(input);
         return switch (input.key().place()) {
             case FULL_WEEK ->
                 input.part().equals("0") ? label : label + ", stretch " + (Integer.parseInt(input.part()) + 1);
-            case MACHINE -> input.part().isEmpty() ? label : label + ", " + input.part();
+            case MACHINE ->
+                input.part().isEmpty()
+                        ? label
+                        : label + ", " + Called.in(stated).wheels(input.part());
             default -> label;
         };
     }
