@@ -35,8 +35,11 @@ final class BayPages {
         model.put("panel", panel);
         model.put("address", address(bench));
         model.put("notice", notice);
-        model.put(
-                "vals", JSON.writeValueAsString(Map.of("wheels", bench.wheels().id(), "page", page)));
+        Map<String, String> vals = new LinkedHashMap<>();
+        vals.put("wheels", bench.wheels().id());
+        vals.put("page", page);
+        vals.put("version", Long.toString(bench.kept().version()));
+        model.put("vals", JSON.writeValueAsString(vals));
         model.put("fit", ground ? null : FitView.of(bench, panel));
         model.put("ground", ground ? GroundView.of(bench, panel) : null);
         return model;

@@ -62,7 +62,7 @@ class BayTest extends InBrowser {
         box("machines.E1.fitted.tips.frontLeft").fill("3.16");
         page().keyboard().press("Tab");
         box("machines.E1.fitted.tips.frontRight").fill("3.16");
-        page().keyboard().press("Enter");
+        page().keyboard().press("Tab");
         assertThat(page().locator("#measured")).containsText("rake: 0.19 in");
         page().locator("#undo").click();
         assertThat(page().locator("#measured")).not().containsText("rake: 0.19 in");
