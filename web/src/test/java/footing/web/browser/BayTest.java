@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 /** Fit, set-up and ground of a machine and a package: what is measured there is kept, judged and undone. */
 class BayTest extends InBrowser {
-    private static final String[] LAST_FIRST = {"frontRight", "frontLeft", "rearRight", "rearLeft"};
+    private static final String[] FIRST_LAST = {"rearLeft", "rearRight", "frontLeft", "frontRight"};
 
     private String machine(String id) {
         open("/cases");
@@ -54,24 +54,24 @@ class BayTest extends InBrowser {
     @Test
     void measured_typedBareAndKept_isJudgedAndUndoneWithoutLeavingThePage() {
         open(address());
-        box("machines.E1.fitted.tips.rearLeft").fill("3.35");
-        page().keyboard().press("Tab");
-        assertThat(box("machines.E1.fitted.tips.rearLeft")).hasValue("3.35 in");
-        box("machines.E1.fitted.tips.rearRight").fill("3.35 in");
-        page().keyboard().press("Tab");
-        box("machines.E1.fitted.tips.frontLeft").fill("3.16");
-        page().keyboard().press("Tab");
-        box("machines.E1.fitted.tips.frontRight").fill("3.16");
-        page().keyboard().press("Tab");
+        for (String tip : FIRST_LAST) {
+            Locator box = box("machines.E1.fitted.tips." + tip);
+            box.fill(tip.startsWith("rear") ? "3.35" : "3.16 in");
+            page().keyboard().press("Tab");
+            // One after the other, so that they are undone in this order.
+            assertThat(box).hasValue(tip.startsWith("rear") ? "3.35 in" : "3.16 in");
+            assertThat(box.locator("xpath=ancestor::*[contains(@class,'field')]"))
+                    .containsText("yours");
+        }
         assertThat(page().locator("#measured")).containsText("rake: 0.19 in");
         page().locator("#undo").click();
         assertThat(page().locator("#measured")).not().containsText("rake: 0.19 in");
         assertThat(page().locator("h1")).hasText("airless-24 on E1: fits");
         page().locator("#redo").click();
         assertThat(page().locator("#measured")).containsText("rake: 0.19 in");
-        for (int i = 0; i < 4; i++) {
+        for (int i = FIRST_LAST.length - 1; i >= 0; i--) {
             page().locator("#undo").click();
-            assertThat(box("machines.E1.fitted.tips." + LAST_FIRST[i])).hasValue("");
+            assertThat(box("machines.E1.fitted.tips." + FIRST_LAST[i])).hasValue("");
         }
     }
 
