@@ -136,7 +136,7 @@
   document.addEventListener('keydown', event => {
     const inputs = document.getElementById('inputs');
     if (event.key === 'Escape' && inputs && inputs.hasAttribute('data-open')
-        && !document.getElementById('why').open) {
+        && !document.querySelector('#why[open]')) {
       drawer(false);
     }
     // Enter in a box means: take it.

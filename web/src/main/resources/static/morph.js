@@ -36,7 +36,7 @@
     }
   }
 
-  function typed(from, to) {
+  function typed(from, to, sent) {
     const dirty = from.value !== from.defaultValue;
     const mine = morph.answered !== null && morph.answered.contains(from);
     const value = to.getAttribute('value') || '';
@@ -48,7 +48,7 @@
       // Still being typed into: only remember what the server has.
       const now = from.value;
       from.defaultValue = value;
-      from.value = from.dataset.sent === now ? value : now;
+      from.value = sent === now ? value : now;
     }
   }
 
@@ -105,9 +105,10 @@
     if (keep(from, to) || from.isEqualNode(to)) {
       return;
     }
+    const sent = from.dataset.sent;
     attributes(from, to);
     if (from.nodeName === 'INPUT') {
-      typed(from, to);
+      typed(from, to, sent);
     } else {
       children(from, to);
     }

@@ -77,6 +77,16 @@ class AssessTest {
     }
 
     @Test
+    void assess_machineWithSlopeFigures_isToldTheCautionAsWell() {
+        String text = Run.of("assess", Run.NINE_MACHINES, "--machine", "E1", "--quick", "--futures", "200")
+                .out()
+                .replaceAll("\\s+", " ");
+        int slope = text.lastIndexOf("would slide across");
+        assertThat(slope).isPositive();
+        assertThat(text.indexOf("no permission to mow a slope")).isGreaterThan(slope);
+    }
+
+    @Test
     void assess_unknownMachine_namesThoseThereAre() {
         Run run = Run.of("assess", Run.NINE_MACHINES, "--machine", "E22");
         assertThat(run.code()).isEqualTo(2);

@@ -69,6 +69,16 @@ class GroundTest {
                 .isEqualTo("machines.S4.centerOfGravity.height");
     }
 
+    /** Derived: track times rolling radius by the difference, r = 2.5·11.1/(1.5 + 11.1/11.8) in. */
+    @Test
+    void ground_driftOfUnlikeDrives_followsTrackAndRollingRadius() {
+        double rolling = 2.5 * 11.1 / (1.5 + 11.1 / 11.8);
+        double middle = rolling - 1.0 / 16;
+
+        assertThat(json("E1").at("/packages/0/drift/radiusMillimeters").asDouble())
+                .isCloseTo(41.9 * middle / 0.125 * 25.4, within(1e-6));
+    }
+
     @Test
     void ground_foam_pressesHarderAndSitsOnItsOwnAxle() {
         JsonNode packages = json("E1").get("packages");

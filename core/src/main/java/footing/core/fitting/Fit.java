@@ -1,5 +1,6 @@
 package footing.core.fitting;
 
+import footing.core.fleet.Place;
 import footing.core.fleet.Position;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -31,7 +32,12 @@ public record Fit(String wheels, List<Finding> findings) {
         return findings.stream().map(Finding::verdict).reduce(Fits.FITS, Fits::worse);
     }
 
-    /** One act that settles what is open at a wheel: bolting one on and turning it, or reading its rating. */
+    /**
+     * One act that settles what is open at a wheel: bolting one on and turning it, or reading its rating; or at the
+     * machine, such as finding out its top speed, which settles both pairs.
+     *
+     * @param position null for the machine
+     */
     public record Open(@Nullable Position position, Aspect.Group group, List<Finding> findings) {
         public Open {
             findings = List.copyOf(findings);
@@ -48,14 +54,20 @@ public record Fit(String wheels, List<Finding> findings) {
         for (List<Object> act : acts) {
             List<Finding> together =
                     checks.stream().filter(f -> act(f).equals(act)).toList();
-            open.add(new Open(
-                    together.get(0).position(), together.get(0).aspect().group(), together));
+            Position position = act.get(0) instanceof Position p ? p : null;
+            open.add(new Open(position, together.get(0).aspect().group(), together));
         }
         return open;
     }
 
     private static List<Object> act(Finding finding) {
         Position position = finding.position();
-        return List.of(position == null ? "machine" : position, finding.aspect().group());
+        Aspect.Group group = finding.aspect().group();
+        boolean machine = position == null || (group == Aspect.Group.RATING && isOfMachine(finding.settle()));
+        return List.of(machine ? "machine" : position, group);
+    }
+
+    private static boolean isOfMachine(@Nullable Settle settle) {
+        return settle != null && settle.measure() != null && settle.measure().place() == Place.MACHINE;
     }
 }

@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * Gate, trailer, catcher and sulky, as far as the case states them: the width over the drive tires against the gate and
- * the trailer, the gap to catcher and sulky less what the tire is larger toward them. Under an inch to spare at a gate or
+ * Gate, trailer, catcher and sulky, as far as the case states them: the width over the tires, drives or casters,
+ * whichever stand wider, against the gate and the trailer, the gap to catcher and sulky less what the tire is larger toward them. Under an inch to spare at a gate or
  * on a trailer is for a check (common practice, no source).
  */
 final class Obstacles {
@@ -58,9 +58,10 @@ final class Obstacles {
             WheelFacts lacks = drive.has(Measure.OFFSET) ? question.carried().drive() : drive;
             return open(aspect, have, FitQuestion.wheelPath(lacks, Measure.OFFSET.key()), Measure.OFFSET);
         }
-        double over = machine.get(Measure.TRACK_DRIVE).orElseThrow()
+        double drives = machine.get(Measure.TRACK_DRIVE).orElseThrow()
                 + wider.get().meters()
                 + drive.get(Measure.WIDTH).orElseThrow();
+        double over = Math.max(drives, overCasters());
         Fits verdict = have.getAsDouble() >= over + TO_SPARE
                 ? Fits.FITS
                 : have.getAsDouble() >= over ? Fits.CHECK : Fits.DOES_NOT_FIT;
@@ -69,6 +70,13 @@ final class Obstacles {
                 null,
                 new Compared(have.getAsDouble(), over, verdict, drive.isNominal(Measure.WIDTH)),
                 new Settle(question.machinePath(limit.key()), limit));
+    }
+
+    /** Width over the casters, trailing; nothing where it is not known, as the drives stand wider on most machines. */
+    private double overCasters() {
+        OptionalDouble track = machine.get(Measure.TRACK_CASTER);
+        OptionalDouble width = question.wanted().caster().get(Measure.WIDTH);
+        return track.isPresent() && width.isPresent() ? track.getAsDouble() + width.getAsDouble() : 0;
     }
 
     private static Finding open(Aspect aspect, OptionalDouble have, String path, Measure measure) {

@@ -6,6 +6,7 @@ import footing.core.fleet.WheelFacts;
 import footing.core.fleet.WheelPair;
 import footing.core.quantity.Length;
 import footing.core.quantity.Mass;
+import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -94,6 +95,17 @@ public record Change(WheelPair before, WheelPair after) {
             return rolling(was).then(r0 -> rolling(is).map(r1 -> new Speed(Rolling.speedRatio(r0, r1), false)));
         }
         return Judged.of(new Speed(value(is, Measure.DIAMETER) / value(was, Measure.DIAMETER), true));
+    }
+
+    /** Rolling radius of the new drives. */
+    Judged<Length> rolling() {
+        WheelFacts drive = after.drive();
+        for (Measure m : List.of(Measure.DIAMETER, Measure.LOADED_RADIUS)) {
+            if (!drive.has(m)) {
+                return Judged.lacks(key(drive, m));
+            }
+        }
+        return rolling(drive);
     }
 
     private static Judged<Length> rolling(WheelFacts wheel) {

@@ -18,6 +18,9 @@ public record PackageGround(MachineBody machine, Change change) {
     /** The depth at which what is left of the pressure is told: topsoil. */
     public static final Length DEPTH = new Length(0.1);
 
+    /** How much less one drive may roll on than the other: what a few psi or worn tread come to. Common practice, no source. */
+    public static final Length UNLIKE = Length.ofInches(1.0 / 8);
+
     private static final double QUARTER_TURN = Math.PI / 2;
 
     public PackageGround(MachineBody machine, WheelPair carried, WheelPair other) {
@@ -151,6 +154,15 @@ public record PackageGround(MachineBody machine, Change change) {
                             new Length(PivotScrub.rollingPath(
                                     length.meters(), width.meters(), f.drive().meters() / 2))));
         });
+    }
+
+    /** Radius of the circle it drifts on, toward the smaller drive, where one rolls {@link #UNLIKE} smaller. */
+    public Judged<Length> drift() {
+        return machine.frame()
+                .then(f -> change.track(Position.DRIVE)
+                        .then(wider -> change.rolling()
+                                .map(r ->
+                                        new Length(Rolling.driftRadius(f.drive().plus(wider), r, r.minus(UNLIKE))))));
     }
 
     private static @Nullable Length length(WheelFacts wheel, Measure measure) {

@@ -7,6 +7,7 @@ import footing.core.fleet.Case;
 import footing.core.fleet.Input;
 import footing.core.fleet.Key;
 import footing.core.fleet.Kind;
+import footing.core.fleet.Measures;
 import footing.core.fleet.Numbers;
 import footing.core.fleet.Position;
 import footing.core.fleet.Season;
@@ -69,6 +70,23 @@ public final class SmallCase {
                 List.of(When.NOW),
                 Map.of("firm", 910.0));
         return machines(money(c, new Case.Money(c.money().numbers(), loan, tax)), all -> List.of(bought));
+    }
+
+    /** Its machine with what was measured of it, and the package that was on it when it was fitted. */
+    public static Case.Machine measured(Measures measures, @Nullable String fitted) {
+        Case.Machine m = build().machine(RIDER);
+        return new Case.Machine(
+                m.id(),
+                m.kind(),
+                m.crew(),
+                m.isNew(),
+                m.numbers(),
+                m.carries(),
+                m.consider(),
+                m.when(),
+                m.upcharge(),
+                measures,
+                fitted);
     }
 
     static Case.Crew crew(String id) {

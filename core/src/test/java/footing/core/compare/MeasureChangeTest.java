@@ -18,19 +18,6 @@ class MeasureChangeTest {
     private static final Case BASE = SmallCase.build();
 
     private static Case measured(Measures measures) {
-        Case.Machine m = BASE.machines().get(0);
-        Case.Machine with = new Case.Machine(
-                m.id(),
-                m.kind(),
-                m.crew(),
-                m.isNew(),
-                m.numbers(),
-                m.carries(),
-                m.consider(),
-                m.when(),
-                m.upcharge(),
-                measures,
-                null);
         return new Case(
                 BASE.heading(),
                 BASE.season(),
@@ -38,7 +25,7 @@ class MeasureChangeTest {
                 BASE.crews(),
                 BASE.assemblies(),
                 BASE.packages(),
-                List.of(with));
+                List.of(SmallCase.measured(measures, null)));
     }
 
     private static Difference between(Case before, Case after) {

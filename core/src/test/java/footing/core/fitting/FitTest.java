@@ -189,6 +189,28 @@ class FitTest {
     }
 
     @Test
+    void fit_castersStandWider_theGateIsComparedWithThem() {
+        Measures wide = Bay.machine().with(Measure.GATE, 60 * Bay.INCH).with(Measure.TRACK_CASTER, 54 * Bay.INCH);
+        Finding gate = Bay.fit(wide, Bay.drive(), Bay.caster()).findings().stream()
+                .filter(f -> f.aspect() == Aspect.GATE)
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(gate.need().orElseThrow()).isCloseTo((54 + 6.5) * Bay.INCH, within(1e-9));
+        assertThat(gate.verdict()).isEqualTo(Fits.DOES_NOT_FIT);
+    }
+
+    /** One look at the machine's plate settles it for all four wheels. */
+    @Test
+    void open_topSpeedUnknown_isOneActAtTheMachine() {
+        Fit fit = Bay.fit(Bay.machine().without(Measure.TOP_SPEED), Bay.drive(), Bay.caster());
+
+        assertThat(fit.open()).hasSize(1);
+        assertThat(fit.open().get(0).position()).isNull();
+        assertThat(fit.open().get(0).findings()).hasSize(2);
+    }
+
+    @Test
     void fit_catcherAndSulky_loseWhatTheTireGrows() {
         Measures pulled =
                 Bay.machine().with(Measure.CLEARANCE_CATCHER, 1 * Bay.INCH).with(Measure.CLEARANCE_SULKY, 3 * Bay.INCH);

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import footing.core.answer.SmallCase;
-import footing.core.fleet.Case;
 import footing.core.fleet.Measure;
 import footing.core.fleet.Measures;
 import footing.core.quantity.Length;
@@ -78,21 +77,7 @@ class MeasuredTest {
                 .with(Measure.FITTED_FRONT_LEFT, 3.16 * Bay.INCH)
                 .with(Measure.FITTED_FRONT_RIGHT, 3.16 * Bay.INCH);
         SetUp setUp = SetUpTest.setUp(measures, Bay.drive().with(Measure.LOADED_RADIUS, 11.6 * Bay.INCH), Bay.caster());
-        Case.Machine m = SmallCase.build().machines().get(0);
-        return Measured.kept(
-                new Case.Machine(
-                        m.id(),
-                        m.kind(),
-                        m.crew(),
-                        m.isNew(),
-                        m.numbers(),
-                        m.carries(),
-                        m.consider(),
-                        m.when(),
-                        m.upcharge(),
-                        measures,
-                        on),
-                setUp);
+        return Measured.kept(SmallCase.measured(measures, on), setUp);
     }
 
     private static List<Measured.What> missed(List<Measured.Judgment> all) {

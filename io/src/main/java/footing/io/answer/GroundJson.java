@@ -66,6 +66,10 @@ public final class GroundJson {
             json.number("counterRotatingMillimeters", s.counter().millimeters());
         });
         changes(p.change());
+        judged.write("drift", p.drift(), r -> {
+            json.number("oneDriveSmallerByMillimeters", PackageGround.UNLIKE.millimeters());
+            json.number("radiusMillimeters", r.millimeters());
+        });
         json.object("slope", () -> slope(p));
     }
 

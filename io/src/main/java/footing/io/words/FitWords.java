@@ -9,6 +9,7 @@ import footing.core.fleet.Position;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What is said of a fit: each test in a line, and what is left to find out.
@@ -104,21 +105,30 @@ public record FitWords(boolean si) {
         return what + " (" + settle.path() + ")";
     }
 
-    /** One act for what is open at a wheel. */
+    /** One act for what is open at a wheel, or at the machine. */
     public static String act(Fit.Open open) {
-        String wheel = open.position() == null
-                ? "the machine"
-                : open.position() == Position.DRIVE ? "a drive wheel" : "a caster";
         List<String> things = new ArrayList<>();
-        open.findings().forEach(f -> things.add(aspect(f.aspect())));
-        String what = Lists.and(things);
-        if (open.findings().size() == 1) {
-            Settle settle = open.findings().get(0).settle();
-            return what + " of " + wheel + ": " + (settle == null ? "" : settle(settle));
+        open.findings().stream().map(f -> aspect(f.aspect())).distinct().forEach(things::add);
+        String what = Lists.and(things) + whose(open);
+        List<String> settles = open.findings().stream()
+                .flatMap(f -> Stream.ofNullable(f.settle()))
+                .distinct()
+                .map(FitWords::settle)
+                .toList();
+        if (open.position() == null || settles.size() == 1) {
+            return what + ": " + Lists.and(settles);
         }
         return open.group() == Aspect.Group.RATING
-                ? what + " of " + wheel + ": read both on its sidewall or in its maker's table"
-                : what + " of " + wheel + ": try one on and turn it once; 3/4 in free all round, 1 in to the deck"
-                        + " (common practice, no source)";
+                ? what + ": read both on its sidewall or in its maker's table"
+                : what + ": try one on and turn it once; 3/4 in free all round, 1 in to the deck (common practice, no"
+                        + " source)";
+    }
+
+    private static String whose(Fit.Open open) {
+        Position position = open.position();
+        if (position == null) {
+            return open.group() == Aspect.Group.RATING ? " of the wheels" : "";
+        }
+        return position == Position.DRIVE ? " of a drive wheel" : " of a caster";
     }
 }

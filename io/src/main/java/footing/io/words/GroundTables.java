@@ -56,10 +56,15 @@ public final class GroundTables {
         all.add(pressure());
         marking().ifPresent(all::add);
         inflation().ifPresent(all::add);
-        words.turn(ground.carried()).ifPresent(t -> all.add(new Block("In a turn", List.of(), List.of(), List.of(t))));
+        words.turn(ground.carried()).ifPresent(t -> all.add(told("In a turn", t)));
         all.add(other());
+        words.drift(ground.carried()).ifPresent(d -> all.add(told("Left and right", d)));
         all.add(slope());
         return all;
+    }
+
+    private static Block told(String title, String words) {
+        return new Block(title, List.of(), List.of(), List.of(words));
     }
 
     private List<Row> each(List<PackageGround> packages, Function<PackageGround, List<String>> cells) {

@@ -90,6 +90,18 @@ public record GroundWords(boolean si) {
                         + q.length(s.counter()) + ". The turn decides, not the tire.");
     }
 
+    /** What unlike drives do, for one package. */
+    public Optional<String> drift(PackageGround p) {
+        Quantities q = new Quantities(si);
+        return p.drift()
+                .value()
+                .map(r ->
+                        "If one drive rolls " + q.length(PackageGround.UNLIKE) + " smaller than the other, the machine"
+                                + " drifts toward it on a circle " + q.distance(new Length(2 * r.meters()))
+                                + " across, and its deck hangs lower on that side: keep left and right alike in make, wear and"
+                                + " pressure.");
+    }
+
     /**
      * What a package changes on the ground, in a line beside its money; empty if nothing of it is known or nothing
      * changes. Slope figures carry {@link SlopeCaution} where this is shown.

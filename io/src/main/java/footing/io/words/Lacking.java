@@ -23,11 +23,24 @@ public final class Lacking {
         return judged;
     }
 
+    /** Something to measure, by its place in the case file, and what it takes. */
+    public record Need(String path, String what) {}
+
+    /** What to measure. */
+    public List<Need> needs() {
+        return paths.stream().map(p -> new Need(p, what(p))).toList();
+    }
+
+    /** The limits met. */
+    public List<String> limits() {
+        return reasons.stream().map(r -> Lists.capital(r) + ".").toList();
+    }
+
     /** A line for each thing to measure and each limit met. */
     public List<String> told() {
         List<String> lines = new ArrayList<>();
-        paths.forEach(p -> lines.add(p + ": " + what(p)));
-        reasons.forEach(r -> lines.add(Lists.capital(r) + "."));
+        needs().forEach(n -> lines.add(n.path() + ": " + n.what()));
+        lines.addAll(limits());
         return lines;
     }
 

@@ -21,6 +21,11 @@ public record Quantities(boolean si) {
         return si ? Figures.decimals(x.millimeters(), 0) + " mm" : Figures.decimals(x.inches(), 2) + " in";
     }
 
+    /** Over ground, in whole feet or meters. */
+    public String distance(Length x) {
+        return si ? Figures.decimals(x.meters(), 0) + " m" : Figures.decimals(x.inches() / 12, 0) + " ft";
+    }
+
     /** With its sign, also above zero. */
     public String shift(Length x) {
         String text = length(x);

@@ -147,6 +147,19 @@ class ProposalTest {
         }
     }
 
+    /** Between a line about a slope and the next heading of a machine stands the caution. */
+    @Test
+    void document_example_everySlopeFigureIsFollowedByItsCaution() {
+        int slope = text.indexOf("would slide across");
+        int found = 0;
+        for (; slope >= 0; slope = text.indexOf("would slide across", slope + 1)) {
+            int caution = text.indexOf("no permission to mow a slope", slope);
+            assertThat(caution).isBetween(slope, slope + 2500);
+            found++;
+        }
+        assertThat(found).isGreaterThan(5);
+    }
+
     @Test
     void document_example_hasOrderSheetAfterListAndCautions() {
         assertThat(text)

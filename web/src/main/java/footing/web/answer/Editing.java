@@ -15,7 +15,7 @@ import org.springframework.stereotype.Component;
  * values at once don't undo each other's work.
  */
 @Component
-class Editing {
+public class Editing {
     private static final int TRIES = 20;
 
     private final CaseStore store;
@@ -25,7 +25,7 @@ class Editing {
     }
 
     /** What came of a change. */
-    sealed interface Outcome {
+    public sealed interface Outcome {
         record Saved(StoredCase kept, Case stated) implements Outcome {}
 
         record Refused(StoredCase kept, List<String> faults) implements Outcome {}
@@ -36,7 +36,7 @@ class Editing {
      *
      * @param what what is changed, in words
      */
-    Outcome change(String id, Function<String, Edited> edit, Function<Case, String> what) {
+    public Outcome change(String id, Function<String, Edited> edit, Function<Case, String> what) {
         for (int i = 0; ; i++) {
             StoredCase kept = store.get(id);
             Edited edited = edit.apply(kept.text());

@@ -12,13 +12,14 @@ final class FieldHtml {
     private final FieldView field;
     private final String address;
 
-    private FieldHtml(FieldView field, String caseId) {
+    private FieldHtml(FieldView field, String address) {
         this.field = field;
-        address = "/cases/" + caseId + "/inputs";
+        this.address = address;
     }
 
-    static String of(FieldView field, String caseId) {
-        FieldHtml html = new FieldHtml(field, caseId);
+    /** {@code address} is where a change of it is sent. */
+    static String of(FieldView field, String address) {
+        FieldHtml html = new FieldHtml(field, address);
         html.whole();
         return html.out.toString();
     }

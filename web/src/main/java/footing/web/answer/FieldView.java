@@ -30,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  * @param canForget true if a guess would stand in for it
  * @param faults what is wrong with what was typed
  */
-record FieldView(
+public record FieldView(
         String id,
         String path,
         String label,
@@ -44,13 +44,29 @@ record FieldView(
         @Nullable Curve curve,
         List<String> faults) {
     /** An editable value; its name is that of the form's parameter. */
-    record Box(String name, String label, String value) {}
+    public record Box(String name, String label, String value) {}
+
+    /** Where what somebody stated comes from. */
+    public static final String YOURS = "yours";
 
     private static final List<String> NAMES = List.of("low", "likely", "high");
 
     static String id(Input input) {
-        return "in-" + input.path().replaceAll("[^A-Za-z0-9]+", "-").replaceAll("-$", "") + "-"
-                + Integer.toHexString(input.path().hashCode());
+        return id(input.path());
+    }
+
+    /** The id of the element of what stands at a path of a case file. */
+    public static String id(String path) {
+        return "in-" + path.replaceAll("[^A-Za-z0-9]+", "-").replaceAll("-$", "") + "-"
+                + Integer.toHexString(path.hashCode());
+    }
+
+    /** A value alone in its box, such as what was measured; emptying the box takes it back. */
+    public static FieldView of(String path, String label, String unit, String value, String hint, String provenance) {
+        boolean guess = !provenance.equals(YOURS);
+        Box box = new Box("value", "", value);
+        return new FieldView(
+                id(path), path, label, unit, List.of(box), hint, provenance, guess, false, false, null, List.of());
     }
 
     static FieldView of(InForce number, Case stated, boolean turns) {
@@ -111,7 +127,7 @@ record FieldView(
     }
 
     /** The same as somebody typed it, with what is wrong with it. */
-    FieldView refused(Map<String, String> typed, List<String> wrong) {
+    public FieldView refused(Map<String, String> typed, List<String> wrong) {
         List<Box> kept = boxes.stream()
                 .map(b -> new Box(b.name(), b.label(), typed.getOrDefault(b.name(), b.value())))
                 .toList();
@@ -121,7 +137,12 @@ record FieldView(
 
     /** As the page has it. */
     public String html(String caseId) {
-        return FieldHtml.of(this, caseId);
+        return htmlAt("/cases/" + caseId + "/inputs");
+    }
+
+    /** The same, whose changes are taken at an address. */
+    public String htmlAt(String address) {
+        return FieldHtml.of(this, address);
     }
 
     public boolean isWrong() {

@@ -60,6 +60,15 @@ class AnswerPagesOverHttpTest extends Served {
     }
 
     @Test
+    void machine_slopeFigures_standAboveTheirCaution() {
+        String page = visitor.get(fleet() + "/machines/E1").body();
+        int slope = page.lastIndexOf("would slide across");
+        assertThat(slope).isPositive();
+        assertThat(page.indexOf("no permission to mow a slope")).isGreaterThan(slope);
+        assertThat(page).contains("section 3563");
+    }
+
+    @Test
     void explain_everyFigureOfTheChoices_hasATree() {
         String page = visitor.get(fleet() + "/machines/E1").body();
         Matcher asked = Pattern.compile("hx-get=\"([^\"]+/explain[^\"]+)\"").matcher(page);

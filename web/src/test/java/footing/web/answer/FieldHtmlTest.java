@@ -25,7 +25,7 @@ class FieldHtmlTest {
     @Test
     void of_marksInEveryText_areEscaped() {
         String mark = "\"><script>x('&')</script>";
-        String html = FieldHtml.of(field(mark, mark, List.of(mark)), "abc");
+        String html = FieldHtml.of(field(mark, mark, List.of(mark)), "/cases/abc/inputs");
         assertThat(html).doesNotContain("<script>").doesNotContain("'&'");
         assertThat(html.split("&quot;&gt;&lt;script&gt;", -1))
                 .as("label, value, fault, spoken label")
@@ -34,7 +34,7 @@ class FieldHtmlTest {
 
     @Test
     void of_refusedField_isMarkedAndToldWithWhatWasTyped() {
-        String html = FieldHtml.of(field("People", "a few", List.of("No number.", "Give one.")), "abc");
+        String html = FieldHtml.of(field("People", "a few", List.of("No number.", "Give one.")), "/cases/abc/inputs");
         assertThat(html)
                 .contains("class=\"field turns wrong\"", "value=\"a few\"", "aria-invalid=\"true\"")
                 .contains("role=\"alert\">No number. Give one.<", "hx-post=\"/cases/abc/inputs\"");
@@ -42,7 +42,7 @@ class FieldHtmlTest {
 
     @Test
     void of_fittingField_hasNoFaultAndCanBeTakenBack() {
-        String html = FieldHtml.of(field("People", "3", List.of()), "abc");
+        String html = FieldHtml.of(field("People", "3", List.of()), "/cases/abc/inputs");
         assertThat(html)
                 .contains(
                         "for=\"in-x-value\"", "id=\"in-x-value\"", "could turn the verdict", "/cases/abc/inputs/forget")
