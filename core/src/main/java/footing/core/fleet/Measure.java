@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Everything a case can state of the bodies themselves, for the ground and the bay: its name in the file, what it
- * counts, and the values it takes. None has a default: what was not measured is not known, and no answer about money
+ * Everything a case can state of the bodies themselves, for the ground and the bay, and the terms of their warranty: its
+ * name in the file, what it counts, and the values it takes. None has a default: what was not measured is not known, and no answer about money
  * depends on one.
  *
  * <p>The ranges only refuse slips (a wheel of 24 ft); they are common practice, no source.
@@ -37,6 +37,8 @@ public enum Measure {
     MAX_SPEED(Place.ASSEMBLY, "maxSpeed", Physical.SPEED, Range.above(0, 60), "speed it is rated for"),
     AXLE(Place.ASSEMBLY, "axle", Physical.LENGTH, Range.above(0, 0.2), "bore for the caster axle"),
     HUB_LENGTH(Place.ASSEMBLY, "hubLength", Physical.LENGTH, Range.above(0, 1), "length of the caster hub"),
+    WARRANTY_HOURS(Place.ASSEMBLY, "warranty.hours", Physical.NUMBER, Range.above(0, 1e5), "hours of its warranty"),
+    WARRANTY_MONTHS(Place.ASSEMBLY, "warranty.months", Physical.NUMBER, Range.above(0, 600), "months of its warranty"),
 
     MACHINE_MASS(Place.MACHINE, "mass", Physical.MASS, Range.above(0, 20000), "mass without operator"),
     OPERATOR_MASS(Place.MACHINE, "operatorMass", Physical.MASS, Range.above(0, 500), "mass of the operator"),

@@ -16,7 +16,7 @@ import tools.jackson.core.util.DefaultPrettyPrinter;
  * Writes JSON a name and a value at a time. What is no finite number becomes null. Numbers are the shortest that read
  * back the same, on every Java and in every locale.
  */
-final class JsonText implements AutoCloseable {
+public final class JsonText implements AutoCloseable {
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
             .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
@@ -24,7 +24,7 @@ final class JsonText implements AutoCloseable {
 
     private final JsonGenerator out;
 
-    JsonText(Writer to) {
+    public JsonText(Writer to) {
         out = FACTORY.createGenerator(new Indented(), to);
     }
 
@@ -44,19 +44,20 @@ final class JsonText implements AutoCloseable {
         }
     }
 
-    void object(String name, Runnable inside) {
+    /** A property that is an object. */
+    public void object(String name, Runnable inside) {
         out.writeName(name);
         object(inside);
     }
 
-    void object(Runnable inside) {
+    public void object(Runnable inside) {
         out.writeStartObject();
         inside.run();
         out.writeEndObject();
     }
 
     /** An object of whatever there is, or null. */
-    <T> void objectOrNull(String name, @Nullable T source, Consumer<T> inside) {
+    public <T> void objectOrNull(String name, @Nullable T source, Consumer<T> inside) {
         if (source == null) {
             out.writeNullProperty(name);
         } else {
@@ -65,11 +66,11 @@ final class JsonText implements AutoCloseable {
     }
 
     /** An array of objects. */
-    <T> void objects(String name, Collection<T> sources, Consumer<T> inside) {
+    public <T> void objects(String name, Collection<T> sources, Consumer<T> inside) {
         array(name, () -> sources.forEach(s -> object(() -> inside.accept(s))));
     }
 
-    <T> void objectsOrNull(String name, @Nullable Collection<T> sources, Consumer<T> inside) {
+    public <T> void objectsOrNull(String name, @Nullable Collection<T> sources, Consumer<T> inside) {
         if (sources == null) {
             out.writeNullProperty(name);
         } else {
@@ -77,22 +78,22 @@ final class JsonText implements AutoCloseable {
         }
     }
 
-    void array(String name, Runnable inside) {
+    public void array(String name, Runnable inside) {
         out.writeName(name);
         out.writeStartArray();
         inside.run();
         out.writeEndArray();
     }
 
-    void text(String name, String value) {
+    public void text(String name, String value) {
         out.writeStringProperty(name, value);
     }
 
-    void text(String value) {
+    public void text(String value) {
         out.writeString(value);
     }
 
-    void textOrNull(String name, @Nullable String value) {
+    public void textOrNull(String name, @Nullable String value) {
         if (value == null) {
             out.writeNullProperty(name);
         } else {
@@ -100,15 +101,20 @@ final class JsonText implements AutoCloseable {
         }
     }
 
-    void flag(String name, boolean value) {
+    public void flag(String name, boolean value) {
         out.writeBooleanProperty(name, value);
     }
 
-    void whole(String name, long value) {
+    public void whole(String name, long value) {
         out.writeNumberProperty(name, value);
     }
 
-    void number(String name, @Nullable Double value) {
+    /** A bare number in an array. */
+    public void number(double value) {
+        out.writeNumber(value);
+    }
+
+    public void number(String name, @Nullable Double value) {
         if (value == null || !(Math.abs(value) < Double.POSITIVE_INFINITY)) {
             out.writeNullProperty(name);
         } else {
