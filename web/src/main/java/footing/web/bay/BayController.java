@@ -5,7 +5,6 @@ import footing.core.fleet.Case;
 import footing.core.fleet.Measure;
 import footing.core.fleet.Physical;
 import footing.io.card.FittingCard;
-import footing.io.casefile.CaseFile;
 import footing.io.edit.CaseEdit;
 import footing.io.edit.Edited;
 import footing.io.form.Problem;
@@ -68,7 +67,7 @@ class BayController {
     }
 
     private static Case stated(StoredCase kept, String machine) {
-        return CaseFile.read(kept.text(), "case file")
+        return kept.read()
                 .found()
                 .filter(c -> c.machines().stream().anyMatch(m -> m.id().equals(machine)))
                 .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
