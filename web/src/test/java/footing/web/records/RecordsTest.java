@@ -78,7 +78,7 @@ class RecordsTest extends Served {
     @Test
     void columns_nobodyKnows_areMatchedByHand() {
         visit.handOver("theirs.csv", "Datum,Gerät,Was,Zähler\n2026-04-01,E1,begin,900\n2026-09-01,E1,reading,1400\n");
-        assertThat(visit.page()).contains("no column date", "which column is which", "<option value=\"Datum\"");
+        assertThat(visit.page()).contains("No column date", "which column is which", "<option value=\"Datum\"");
         String sheet = visit.page().replaceAll("(?s).*(/records/sheets/\\d+)/columns.*", "$1");
         visit.post(
                 sheet + "/columns",
@@ -151,9 +151,9 @@ class RecordsTest extends Served {
                 ByteArrayOutputStream out = new ByteArrayOutputStream()) {
             var sheet = book.createSheet();
             int at = 0;
-            for (String line : LOG.split("\n")) {
+            for (String line : LOG.lines().toList()) {
                 var row = sheet.createRow(at++);
-                String[] cells = line.split(",");
+                String[] cells = line.split(",", -1);
                 for (int c = 0; c < cells.length; c++) {
                     row.createCell(c).setCellValue(cells[c]);
                 }
