@@ -2,7 +2,6 @@ package footing.web.answer;
 
 import footing.core.answer.Answer;
 import footing.core.fleet.Case;
-import footing.io.casefile.CaseFile;
 import footing.io.casefile.Reading;
 import footing.web.store.StoredCase;
 import java.util.LinkedHashMap;
@@ -26,7 +25,7 @@ class CaseModel {
 
     /** A case as it is read. */
     static Reading read(StoredCase kept) {
-        return CaseFile.read(kept.text(), "case file");
+        return kept.read();
     }
 
     /** The machine a page is about: the one asked for, or the only one; null for all of several. */

@@ -43,11 +43,11 @@ public class Editing {
             if (!(edited instanceof Edited.Changed changed)) {
                 return new Outcome.Refused(kept, faults(edited.problems()));
             }
+            Case now = kept.read(changed.text()).found().orElse(changed.stated());
             try {
                 boolean same = changed.text().equals(kept.text());
                 return new Outcome.Saved(
-                        same ? kept : store.save(id, changed.text(), what.apply(changed.stated()), kept.version()),
-                        changed.stated());
+                        same ? kept : store.save(id, changed.text(), what.apply(now), kept.version()), now);
             } catch (Overtaken e) {
                 if (i == TRIES) {
                     throw e;

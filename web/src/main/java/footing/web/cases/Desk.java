@@ -16,7 +16,10 @@ import java.util.stream.Collectors;
  */
 record Desk(String text, Optional<Case> stated, List<Problem> problems, List<Problem> warnings) {
     static Desk of(String text) {
-        Reading reading = CaseFile.read(text, "case file");
+        return of(text, CaseFile.read(text, "case file"));
+    }
+
+    static Desk of(String text, Reading reading) {
         return new Desk(text, reading.found(), reading.problems(), reading.warnings());
     }
 

@@ -2,6 +2,7 @@ package footing.web.cases;
 
 import footing.web.store.CaseStore;
 import footing.web.store.FileName;
+import footing.web.store.LinkedRecords;
 import footing.web.store.Overtaken;
 import footing.web.store.StoredCase;
 import java.nio.charset.StandardCharsets;
@@ -25,9 +26,11 @@ import org.springframework.web.servlet.ModelAndView;
 @RequestMapping("/cases/{id}")
 class FileController {
     private final CaseStore store;
+    private final LinkedRecords records;
 
-    FileController(CaseStore store) {
+    FileController(CaseStore store, LinkedRecords records) {
         this.store = store;
+        this.records = records;
     }
 
     @GetMapping("/download")
@@ -46,13 +49,14 @@ class FileController {
     @GetMapping("/file")
     ModelAndView edit(@PathVariable String id) {
         StoredCase kept = store.get(id);
-        return editor(kept, Desk.of(kept.text()), List.of(), HttpStatus.OK);
+        return editor(kept, Desk.of(kept.text(), kept.read()), List.of(), HttpStatus.OK);
     }
 
     @PostMapping("/file")
     ModelAndView save(@PathVariable String id, @RequestParam long version, @RequestParam String text) {
         StoredCase kept = store.get(id);
-        Desk desk = Desk.of(CaseText.ofForm(text));
+        String typed = CaseText.ofForm(text);
+        Desk desk = Desk.of(typed, records.read(typed));
         if (kept.version() != version) {
             return overtaken(kept, desk);
         }

@@ -2,8 +2,8 @@ package footing.web.compare;
 
 import footing.core.compare.Difference;
 import footing.core.fleet.Case;
-import footing.io.casefile.CaseFile;
 import footing.web.store.CaseStore;
+import footing.web.store.LinkedRecords;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -28,10 +28,12 @@ class CompareController {
     private static final long NEXT_MILLIS = 100;
 
     private final CaseStore store;
+    private final LinkedRecords records;
     private final Comparisons comparisons;
 
-    CompareController(CaseStore store, Comparisons comparisons) {
+    CompareController(CaseStore store, LinkedRecords records, Comparisons comparisons) {
         this.store = store;
+        this.records = records;
         this.comparisons = comparisons;
     }
 
@@ -113,8 +115,8 @@ class CompareController {
     private Pair pair(Choice choice, String then, String now) {
         Choice.Side after = now.isEmpty() ? choice.present() : side(choice, now);
         Choice.Side before = then.isEmpty() ? choice.previous() : side(choice, then);
-        Optional<Case> was = CaseFile.read(before.text(), "case file").found();
-        Optional<Case> is = CaseFile.read(after.text(), "case file").found();
+        Optional<Case> was = records.read(before.text()).found();
+        Optional<Case> is = records.read(after.text()).found();
         return new Pair(before, after, was, is, trouble(before, after, was, is));
     }
 

@@ -4,7 +4,6 @@ import footing.core.answer.Assessment;
 import footing.core.answer.Options;
 import footing.core.answer.Watch;
 import footing.io.answer.Threads;
-import footing.io.casefile.CaseFile;
 import footing.web.store.CaseStore;
 import footing.web.store.CaseSummary;
 import footing.web.store.NoSuchCase;
@@ -51,7 +50,7 @@ final class WarmUp implements DisposableBean {
                 store.list().stream().filter(c -> c.machines() > 0).min(Comparator.comparingInt(CaseSummary::machines));
         try (Threads one = new Threads(1)) {
             smallest.map(c -> store.get(c.id()))
-                    .flatMap(c -> CaseFile.read(c.text(), c.name()).found())
+                    .flatMap(c -> c.read().found())
                     .ifPresent(c -> Assessment.answer(c, Options.usual().withFutures(FUTURES), one, untilEnd()));
         }
     }

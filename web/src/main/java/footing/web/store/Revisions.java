@@ -57,7 +57,8 @@ final class Revisions {
                             row.getBoolean("archived"),
                             r.at(),
                             r.parent() != null,
-                            row.getBoolean("undone"));
+                            row.getBoolean("undone"),
+                            null);
                 })
                 .optional();
     }

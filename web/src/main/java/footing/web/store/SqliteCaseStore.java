@@ -24,11 +24,13 @@ import org.springframework.transaction.support.TransactionTemplate;
 @Component
 final class SqliteCaseStore implements CaseStore {
     private final Revisions revisions;
+    private final LinkedRecords records;
     private final TransactionTemplate transaction;
     private final SecureRandom random = new SecureRandom();
     private final Clock clock = Clock.systemUTC();
 
-    SqliteCaseStore(JdbcClient sql, PlatformTransactionManager transactions) {
+    SqliteCaseStore(JdbcClient sql, PlatformTransactionManager transactions, LinkedRecords records) {
+        this.records = records;
         revisions = new Revisions(sql);
         transaction = new TransactionTemplate(transactions);
     }
@@ -40,7 +42,8 @@ final class SqliteCaseStore implements CaseStore {
 
     @Override
     public StoredCase get(String id) {
-        return revisions.shown(id).orElseThrow(() -> new NoSuchCase(id));
+        StoredCase kept = revisions.shown(id).orElseThrow(() -> new NoSuchCase(id));
+        return kept.with(records.beside(kept.text()));
     }
 
     @Override

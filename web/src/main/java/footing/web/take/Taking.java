@@ -6,7 +6,6 @@ import footing.core.answer.Options;
 import footing.core.answer.Watch;
 import footing.core.fleet.Case;
 import footing.io.answer.Threads;
-import footing.io.casefile.CaseFile;
 import footing.io.casefile.Reading;
 import footing.io.form.Problem;
 import footing.web.answer.Answers;
@@ -43,7 +42,7 @@ class Taking {
 
     /** The machines there is an answer of; none if the case is broken. */
     List<String> machines(StoredCase kept) {
-        return CaseFile.read(kept.text(), "case file").found().stream()
+        return kept.read().found().stream()
                 .flatMap(c -> c.machines().stream())
                 .map(Case.Machine::id)
                 .toList();
@@ -55,7 +54,7 @@ class Taking {
      * @param mostWhole machines up to which the answer is to say what moves it
      */
     Taken take(Wanted wanted, int mostWhole, Watch watch) {
-        Reading reading = CaseFile.read(wanted.kept().text(), "case file");
+        Reading reading = wanted.kept().read();
         Case stated = reading.found().orElseThrow();
         Told told = answers.now(wanted.kept().id(), stated, null);
         String machine = wanted.machine();

@@ -18,7 +18,9 @@ final class Stores {
         }
         DriverManagerDataSource source = new DriverManagerDataSource(DataFile.url(folder));
         Flyway.configure().dataSource(source).load().migrate();
-        return new SqliteCaseStore(JdbcClient.create(source), new JdbcTransactionManager(source));
+        JdbcClient sql = JdbcClient.create(source);
+        LinkedRecords records = new LinkedRecords(folder.toString(), sql);
+        return new SqliteCaseStore(sql, new JdbcTransactionManager(source), records);
     }
 
     /** Stands for a store before there is one. */
