@@ -1,7 +1,6 @@
 package footing.web.bay;
 
 import footing.core.fleet.Case;
-import footing.io.casefile.CaseFile;
 import footing.web.store.StoredCase;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,7 +23,7 @@ record Bench(StoredCase kept, Case stated, Case.Machine machine, Case.WheelPacka
 
     /** The same; empty if the case can't be read, or there is no such machine or package. */
     static Optional<Bench> find(StoredCase kept, String machine, String asked) {
-        return CaseFile.read(kept.text(), "case file")
+        return kept.read()
                 .found()
                 .flatMap(stated -> stated.machines().stream()
                         .filter(m -> m.id().equals(machine))

@@ -1,7 +1,6 @@
 package footing.web.bay;
 
 import footing.core.fleet.Case;
-import footing.io.casefile.CaseFile;
 import footing.io.edit.Edited;
 import footing.io.edit.MeasureEdit;
 import footing.io.edit.Standing;
@@ -75,7 +74,7 @@ class MeasureController {
     }
 
     private static Edited edited(String text, Bench bench, String path, String typed) {
-        Case stated = CaseFile.read(text, "case file").found().orElse(bench.stated());
+        Case stated = bench.kept().read(text).found().orElse(bench.stated());
         return Spot.of(path, stated)
                 .map(spot -> edited(new MeasureEdit(text, stated, spot.owner()), spot, typed, bench.wheels()))
                 .orElseGet(() -> new Edited.Changed(text, stated, List.of()));
