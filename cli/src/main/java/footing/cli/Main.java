@@ -5,6 +5,8 @@ import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -78,6 +80,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new FitCommand(terminal))
                 .addSubcommand(new GroundCommand(terminal))
                 .addSubcommand(new LearnCommand(terminal))
+                .addSubcommand(new FollowCommand(terminal, Clock.system(ZoneId.systemDefault())))
                 .addSubcommand(new WorkbookCommand(terminal))
                 .addSubcommand(
                         new CommandLine(new TrialCommand(terminal)).addSubcommand(new TrialPlanCommand(terminal)))
