@@ -51,17 +51,3 @@ create table linked_records (
     content text not null,
     at text not null
 ) strict;
-
--- What was expected at the time, to be held against what came.
-create table forecast (
-    id integer primary key,
-    case_id text not null references case_file (id) on delete cascade,
-    sent_as text not null,
-    -- The version of the case it was made from.
-    version integer not null,
-    seed integer not null,
-    content text not null,
-    undone integer not null default 0,
-    at text not null,
-    unique (case_id, sent_as)
-) strict;
