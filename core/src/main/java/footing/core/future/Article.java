@@ -22,6 +22,10 @@ final class Article {
     final double fitting;
     final double upkeepPerHour;
     final double medianLife;
+    /** What a new set adds to the trade, and a worn-out one takes off for each share of its life beyond half. */
+    private final double credit;
+
+    private final double deduction;
     final Spread flatFactor;
     final Spread ruinFactor;
     final double lifeUnsure;
@@ -51,6 +55,8 @@ final class Article {
         upkeepPerHour = a.check() / a.checkEvery() * m.crew().hourlyCost();
         groundWear = m.groundWear();
         medianLife = a.life().likely() * groundWear;
+        credit = count * a.tradeCredit() * a.price();
+        deduction = count * a.tradeDeduction() * a.renewalPrice() / 0.5;
         flatFactor = a.flatFactor();
         ruinFactor = a.ruinFactor();
         lifeUnsure = a.lifeUnsure();
@@ -90,9 +96,7 @@ final class Article {
 
     /** What a set in use for a share of its life adds to or takes off the trade, today's money. */
     double atTrade(double age) {
-        return count
-                * (assembly.tradeCredit() * assembly.price() * (1 - age)
-                        - assembly.tradeDeduction() * assembly.renewalPrice() * Math.max(0, (age - 0.5) / 0.5));
+        return credit * (1 - age) - (age > 0.5 ? deduction * (age - 0.5) : 0);
     }
 
     /** What it is worth on the owner's next machine, the take-offs put back; less than any trade if it can't move. */

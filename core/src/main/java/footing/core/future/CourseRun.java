@@ -46,11 +46,6 @@ final class CourseRun {
     double lostWork;
     double upkeep;
     double trade;
-    int flats;
-    int wornOut;
-    double down;
-    double displaced;
-    double lostHours;
     double nominalSoFar;
     boolean wantedFitted;
 
@@ -107,8 +102,7 @@ final class CourseRun {
         on = c.atStart();
         set = 0;
         renewals = repairs = crewTime = lostWork = trade = 0;
-        down = displaced = lostHours = nominalSoFar = 0;
-        flats = wornOut = 0;
+        nominalSoFar = 0;
         wantedFitted = on == c.wanted();
         upkeep = on.upkeepPerHour * presentHoursLeft;
         ledgerHours = 0;
@@ -141,18 +135,21 @@ final class CourseRun {
             wearsOut = Double.POSITIVE_INFINITY;
             return;
         }
-        wornOut++;
+        sums.totals[Measure.SETS]++;
         double place = plan.calendar.place(x);
-        renew(x, place, plan.discounting.present(place), plan.discounting.nominal(place));
+        int day = HourCalendar.dayOf(place);
+        double present = place > 0 ? plan.discounting.present(day, place - day) : 1;
+        double nominal = place > 0 ? plan.discounting.nominal(day, place - day) : 1;
+        renew(x, place, day, present, nominal);
     }
 
     /** A set comes off and what the rest of the hours is worth is fitted. */
-    private void renew(double x, double place, double present, double nominal) {
+    private void renew(double x, double place, int day, double present, double nominal) {
         Article off = on;
         Article fitted = course.choose(off, hoursLeft - x, noNewSetWithin);
         double cost = Course.cost(fitted, off) + off.scrap + fitted.fitting;
         renewals += cost * present;
-        enterRenewal(x, HourCalendar.dayOf(place), cost * present, cost * nominal);
+        enterRenewal(x, day, cost * present, cost * nominal);
         if (ledger != null) {
             ledger.renewal(off, fitted, x, place, present);
         }
@@ -195,10 +192,11 @@ final class CourseRun {
 
     private void flat(Hit hit, double age) {
         encounters.tell(hit);
-        flats++;
-        down += hit.down;
-        displaced += hit.displaced;
-        lostHours += hit.lostHours;
+        double[] totals = sums.totals;
+        totals[Measure.FLATS]++;
+        totals[Measure.DOWN_HOURS] += hit.down;
+        totals[Measure.DISPLACED_HOURS] += hit.displaced;
+        totals[Measure.LOST_HOURS] += hit.lostHours;
         if (ledger != null) {
             ledger.flat(hit, on);
         }
@@ -234,7 +232,7 @@ final class CourseRun {
         double x = hit.hour;
         Article fitted = course.choose(before, hoursLeft - x, noNewSetWithin);
         if (fitted != before) {
-            renew(x, hit.place, hit.present, hit.nominal);
+            renew(x, hit.place, HourCalendar.dayOf(hit.place), hit.present, hit.nominal);
             return 0;
         }
         told(before, true, hit);
@@ -274,11 +272,6 @@ final class CourseRun {
         totals[Measure.LOST_WORK] += lostWork;
         totals[Measure.UPKEEP] += upkeep;
         totals[Measure.TRADE] += trade;
-        totals[Measure.FLATS] += flats;
-        totals[Measure.SETS] += wornOut;
-        totals[Measure.DOWN_HOURS] += down;
-        totals[Measure.DISPLACED_HOURS] += displaced;
-        totals[Measure.LOST_HOURS] += lostHours;
         totals[Measure.MONTHLY] += nominalSoFar;
     }
 }
