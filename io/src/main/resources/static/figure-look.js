@@ -33,6 +33,7 @@
       case 'METER_HOURS': case 'HOURS': return group(x) + ' h';
       case 'RATE': return Math.abs(x) < 9.95 ? String(Math.round(10 * x) / 10) : group(x);
       case 'MINUTES': return group(x) + ' min';
+      case 'MEASURED': return String(Number(x.toPrecision(3))).replace('-', '−');
       case 'SHARE': return Math.round(1000 * x) / 10 + ' %';
       default: return money(x);
     }

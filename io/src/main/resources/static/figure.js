@@ -194,12 +194,35 @@
       style: { fill: tone(gains ? 'LOSS' : 'GAIN') } }];
   }
 
+  // A line for each place, from the first series at the left to the second at the right.
+  function pairs(figure, width) {
+    const option = common(figure);
+    const [left, right] = figure.series;
+    option.legend.show = false;
+    option.grid = { left: 30, right: 16, top: 16, bottom: 24, containLabel: true };
+    option.xAxis = {
+      type: 'category', data: [left.name, right.name], boundaryGap: true, axisTick: { show: false },
+      axisLine: { lineStyle: { color: ink('--edge') } },
+      axisLabel: { color: ink('--ink'), fontSize: 13, interval: 0, width: width / 2 - 40, overflow: 'break' }
+    };
+    option.yAxis = Object.assign(valueAxis(figure.values, width < 560), { scale: true, nameGap: 48 });
+    option.tooltip.formatter = i => tip([figure.places.names[i.seriesIndex]]
+        .concat(figure.series.map(s => s.name + ': ' + write(figure.values, s.points[i.seriesIndex].value))));
+    option.series = left.points.map((p, k) => ({
+      type: 'line', name: figure.places.names[p.at], symbol: 'circle', symbolSize: 7, color: tone(right.tone),
+      lineStyle: { width: 1.6, type: right.points[k].value < p.value ? STROKES.DASHED : 'solid' },
+      data: [p.value, right.points[k].value]
+    }));
+    return { option, height: width < 560 ? 300 : 360 };
+  }
+
   function option(figure, width) {
     dip();
     switch (figure.kind) {
       case 'LINES': return lines(figure, width);
       case 'STACKED': return stacked(figure, width);
       case 'BARS': return bars(figure, width);
+      case 'PAIRS': return pairs(figure, width);
       case 'TIMELINE': return spans(figure, width, true);
       default: return spans(figure, width, false);
     }

@@ -11,5 +11,7 @@ public enum Kind {
     /** Named rows with lying bars one after the other; what is below zero goes to the left. */
     STACKED,
     /** Named rows with spans of time. */
-    TIMELINE
+    TIMELINE,
+    /** Two upright scales, one for each of two series, and a line from one to the other for each named place. */
+    PAIRS
 }

@@ -1,6 +1,7 @@
 package footing.io.figure;
 
 import footing.io.words.Figures;
+import footing.io.words.Shown;
 
 /** What an axis counts, and how its values are written. */
 public enum Unit {
@@ -50,6 +51,13 @@ public enum Unit {
         @Override
         public String write(double x) {
             return Figures.count(100 * x) + " %";
+        }
+    },
+    /** Measured on a run, in the unit that stands in the title of the axis. */
+    MEASURED {
+        @Override
+        public String write(double x) {
+            return Shown.digits(x);
         }
     },
     /** An index into the names of the axis. */

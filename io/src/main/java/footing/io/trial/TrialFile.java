@@ -1,5 +1,6 @@
 package footing.io.trial;
 
+import footing.core.trial.TrialKind;
 import footing.io.form.At;
 import footing.io.form.FileText;
 import footing.io.form.Found;
@@ -18,6 +19,11 @@ public final class TrialFile {
     public static final String FORMAT = TrialForm.FORMAT;
 
     private TrialFile() {}
+
+    /** The name of a kind as files write it. */
+    public static String word(TrialKind kind) {
+        return TrialForm.word(kind);
+    }
 
     /**
      * Reads a file and the logs beside it that it names.

@@ -22,7 +22,8 @@ public record Shown(String words, double factor, String unit) {
         return digits(si * factor);
     }
 
-    static String digits(double x) {
+    /** Three digits of a value in whatever unit. */
+    public static String digits(double x) {
         if (!(Math.abs(x) < Double.POSITIVE_INFINITY)) {
             return "?";
         }

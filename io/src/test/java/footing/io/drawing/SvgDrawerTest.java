@@ -9,11 +9,16 @@ import footing.core.answer.Options;
 import footing.core.answer.Watch;
 import footing.core.answer.Workers;
 import footing.core.fleet.Case;
+import footing.core.trial.TrialResult;
 import footing.io.casefile.CaseFile;
 import footing.io.figure.Figure;
 import footing.io.figure.FleetFigure;
 import footing.io.figure.Kind;
 import footing.io.figure.MachineFigures;
+import footing.io.figure.PairLines;
+import footing.io.trial.StatedTrial;
+import footing.io.trial.TrialFile;
+import footing.io.trial.TrialReading;
 import footing.io.words.Advice;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
@@ -44,6 +49,7 @@ class SvgDrawerTest {
         Options options = new Options(OptionalInt.of(400), 1, 0.8, false, Optional.of("E1"));
         Answer answer = Assessment.answer(stated, options, Workers.one(), Watch.NOBODY);
         MachineFigures machine = new MachineFigures(answer, Advice.all(answer).get(0));
+        StatedTrial trial = ((TrialReading.Accepted) TrialFile.read(Path.of("../cases/trial-day/pull.yaml"))).stated();
         figures = Stream.of(
                         machine.flatByTheClock(),
                         machine.pricesOfAnHour(),
@@ -52,7 +58,9 @@ class SvgDrawerTest {
                         machine.howSure(),
                         machine.whatMovesIt(),
                         machine.byYear(),
-                        Optional.of(FleetFigure.of(answer)))
+                        Optional.of(FleetFigure.of(answer)),
+                        PairLines.of(
+                                TrialResult.of(trial.trial()), trial.measure().shown(trial.metric())))
                 .map(Optional::orElseThrow)
                 .toList();
     }
@@ -70,7 +78,7 @@ class SvgDrawerTest {
     }
 
     @Test
-    void figures_ofAMachine_areOfEveryKind() {
+    void figures_drawn_areOfEveryKind() {
         Set<Kind> kinds = figures.stream().map(Figure::kind).collect(Collectors.toSet());
         assertThat(kinds).isEqualTo(EnumSet.allOf(Kind.class));
     }
@@ -87,7 +95,7 @@ class SvgDrawerTest {
     }
 
     private static String named(Figure figure) {
-        return figure.kind() == Kind.LINES || figure.kind() == Kind.BARS
+        return Set.of(Kind.LINES, Kind.BARS, Kind.PAIRS).contains(figure.kind())
                 ? figure.series().get(0).name()
                 : figure.places().names().get(0);
     }

@@ -38,6 +38,10 @@ public abstract class InBrowser {
     private static @Nullable Path folder;
 
     private static @Nullable Server server;
+    private static int port;
+
+    /** Where the server was before the line was cut; null with a line. */
+    private static @Nullable String root;
 
     private final List<String> trouble = new ArrayList<>();
     private @Nullable BrowserContext context;
@@ -46,6 +50,7 @@ public abstract class InBrowser {
     @BeforeAll
     static void startServer() throws NotServed {
         PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE);
+        root = null;
         Path data = Objects.requireNonNull(folder);
         server = Server.start(new ServerOptions(0, ServerOptions.THIS_MACHINE, data));
     }
@@ -55,6 +60,19 @@ public abstract class InBrowser {
         if (server != null) {
             server.close();
         }
+    }
+
+    /** From now on nobody answers, as where there is no line; what was kept stays. */
+    protected static void cutLine() {
+        port = Objects.requireNonNull(server).port();
+        root = url("");
+        stopServer();
+    }
+
+    /** The same server at the same address again. */
+    protected static void mendLine() throws NotServed {
+        root = null;
+        server = Server.start(new ServerOptions(port, ServerOptions.THIS_MACHINE, Objects.requireNonNull(folder)));
     }
 
     @BeforeEach
@@ -135,6 +153,9 @@ public abstract class InBrowser {
 
     /** The address of a path that begins with a slash. */
     protected static String url(String path) {
+        if (root != null) {
+            return root + path;
+        }
         Server running = server;
         if (running == null) {
             throw new IllegalStateException("no server runs");

@@ -115,7 +115,7 @@ class LogTest extends Served {
     void page_isSmallEnoughForASlowLine() {
         HttpResponse<String> page = visit.get("/log");
         int bytes = page.body().length();
-        for (String file : List.of("/log.js", "/log.css", "/footing.css", "/mark.svg")) {
+        for (String file : List.of("/queue.js", "/log.js", "/log.css", "/footing.css", "/mark.svg")) {
             assertThat(page.body()).contains(file);
             bytes += visitor().get(file).body().length();
         }
