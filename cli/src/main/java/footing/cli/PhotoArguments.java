@@ -104,15 +104,39 @@ final class PhotoArguments {
         }
     }
 
-    /** Where an overlay goes: as told, or beside the photo. Refuses to write over a photo. */
-    static String overlay(@Nullable String told, String photo) throws BadInput {
-        int dot = photo.lastIndexOf('.');
-        int slash = Math.max(photo.lastIndexOf('/'), photo.lastIndexOf('\\'));
-        String name = told != null ? told : (dot > slash + 1 ? photo.substring(0, dot) : photo) + "-overlay.png";
-        if (name.equals(photo)) {
+    /** Where an overlay goes: as told, in the folder told, or beside the photo. Refuses to write over a photo. */
+    static String overlay(Terminal terminal, @Nullable String told, String photo) throws BadInput {
+        String usual = split(photo)[0] + "-overlay.png";
+        String name = usual;
+        if (told != null && Files.isDirectory(PaperFile.path(terminal, told))) {
+            String last = usual.substring(slash(usual) + 1);
+            name = told + (slash(told) == told.length() - 1 ? "" : "/") + last;
+        } else if (told != null) {
+            name = told;
+        }
+        if (PaperFile.path(terminal, name).equals(PaperFile.path(terminal, photo))) {
             throw new BadInput("the overlay would be written over the photo; name another file with --overlay");
         }
         return name;
+    }
+
+    /** Where the overlay of a second photo goes: as usual, or marked where one name is told for both. */
+    static String overlay(Terminal terminal, @Nullable String told, String photo, String first) throws BadInput {
+        String name = overlay(terminal, told, photo);
+        String[] parts = split(first);
+        return name.equals(first) ? overlay(terminal, parts[0] + "-before" + parts[1], photo) : name;
+    }
+
+    /** A name without its ending, and the ending. */
+    private static String[] split(String name) {
+        int dot = name.lastIndexOf('.');
+        return dot > slash(name) + 1
+                ? new String[] {name.substring(0, dot), name.substring(dot)}
+                : new String[] {name, ""};
+    }
+
+    private static int slash(String name) {
+        return Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\'));
     }
 
     /** Writes an overlay. */

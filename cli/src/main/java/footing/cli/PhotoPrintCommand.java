@@ -54,7 +54,7 @@ final class PhotoPrintCommand implements Callable<Integer> {
             description = "The tire rolled along the sheet's long or short side (${DEFAULT-VALUE}).")
     private String rolled = "short";
 
-    @Option(names = "--corners", paramLabel = "PLACES", description = "The four corners by hand: \"x,y x,y x,y x,y\".")
+    @Option(names = "--corners", paramLabel = "PLACES", description = "The four corners by hand: \"x,y x,y x,y x,y\", in pixels of the upright photo.")
     private @Nullable String corners;
 
     @Option(names = "--border", paramLabel = "PLACES", description = "The print's border by hand, 12 places or more.")
@@ -62,8 +62,9 @@ final class PhotoPrintCommand implements Callable<Integer> {
 
     @Option(
             names = "--overlay",
-            paramLabel = "FILE",
-            description = "Where the picture with the border goes; beside the photo if not given.")
+            paramLabel = "PLACE",
+            description = "The file or the folder where the picture with the border goes; beside the photo if not"
+                    + " given.")
     private @Nullable String overlay;
 
     @Option(names = "--at-load", paramLabel = "MASS", description = "The load on the wheel: \"480 lb\".")
@@ -86,7 +87,7 @@ final class PhotoPrintCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws BadInput, IOException {
-        String drawn = PhotoArguments.overlay(overlay, file);
+        String drawn = PhotoArguments.overlay(terminal, overlay, file);
         PrintAsked asked = asked();
         PhotoText.Taken taken = new PhotoText.Taken(
                 metric,

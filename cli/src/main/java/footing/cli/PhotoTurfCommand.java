@@ -10,7 +10,6 @@ import footing.io.photo.TurfAsked;
 import footing.io.photo.TurfPhoto;
 import footing.io.photo.TurfSeen;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -64,6 +63,20 @@ final class PhotoTurfCommand implements Callable<Integer> {
     @Option(names = "--border-before", paramLabel = "PLACES", description = "And before.")
     private @Nullable String borderBefore;
 
+    @Option(
+            names = "--level",
+            paramLabel = "GREEN",
+            description = "What parts soil from turf, by hand: raise the level told if soil was missed, lower it if turf"
+                    + " was taken for soil.")
+    private @Nullable Double level;
+
+    @Option(
+            names = "--overlay",
+            paramLabel = "PLACE",
+            description = "The file or the folder where the pictures with what was found go; beside the photos if not"
+                    + " given. One before the turn gets -before added to a file's name.")
+    private @Nullable String overlay;
+
     @Option(names = "--json", description = "Print one JSON document, footing-photo/1, and nothing else.")
     private boolean json;
 
@@ -79,14 +92,16 @@ final class PhotoTurfCommand implements Callable<Integer> {
                 PhotoArguments.card("--frame", frame, Card.Place.UNDER),
                 ring == null ? null : ring(ring),
                 byHand("-before", cornersBefore, borderBefore),
-                byHand("", corners, border));
+                byHand("", corners, border),
+                level());
+        List<String> drawn = places();
         byte[] first = before == null ? null : PhotoArguments.file(terminal, before);
         Seen seen = TurfPhoto.read(first, PhotoArguments.file(terminal, after), asked);
         if (seen instanceof Seen.Refused r) {
             throw new BadInput(r.what() + "\n   try: " + r.advice());
         }
         TurfSeen turf = (TurfSeen) seen;
-        List<String> drawn = drawn(turf);
+        write(turf, drawn);
         var out = spec.commandLine().getOut();
         if (json) {
             PhotoJson.write(turf, drawn, out);
@@ -97,17 +112,28 @@ final class PhotoTurfCommand implements Callable<Integer> {
         return 0;
     }
 
-    private List<String> drawn(TurfSeen turf) throws BadInput, IOException {
-        List<String> drawn = new ArrayList<>();
-        Overlay of = turf.overlayBefore();
-        if (before != null && of != null) {
-            drawn.add(PhotoArguments.overlay(null, before));
-            PhotoArguments.write(terminal, drawn.get(0), of.png());
+    private @Nullable Double level() throws BadInput {
+        if (level != null && !TurfAsked.isLevel(level)) {
+            throw new BadInput("--level " + level + ": a number from -0.5 to 1 would fit; found ones lie about 0.1");
         }
-        String name = PhotoArguments.overlay(null, after);
-        drawn.add(name);
-        PhotoArguments.write(terminal, name, turf.overlayAfter().png());
-        return drawn;
+        return level;
+    }
+
+    /** Where the overlays go, that before the turn first. */
+    private List<String> places() throws BadInput {
+        String last = PhotoArguments.overlay(terminal, overlay, after);
+        return before == null
+                ? List.of(last)
+                : List.of(PhotoArguments.overlay(terminal, overlay, before, last), last);
+    }
+
+    private void write(TurfSeen turf, List<String> places) throws BadInput, IOException {
+        Overlay of = turf.overlayBefore();
+        if (of != null) {
+            PhotoArguments.write(terminal, places.get(0), of.png());
+        }
+        PhotoArguments.write(
+                terminal, places.get(places.size() - 1), turf.overlayAfter().png());
     }
 
     private static TurfAsked.ByHand byHand(String which, @Nullable String corners, @Nullable String border)

@@ -136,6 +136,50 @@ class PhotoTest {
         assertThat(folder.resolve("before-overlay.png")).exists();
     }
 
+    @Test
+    void turf_overlayInAFolder_keepsThePhotosNames() throws IOException {
+        Files.createDirectory(folder.resolve("seen"));
+        Run run = run(
+                "photo", "turf", "after.png", "--before", "before.png", "--frame", "24x24in", "--overlay", "seen");
+
+        assertThat(run.code()).isZero();
+        assertThat(folder.resolve("seen")).isDirectoryContaining("glob:**/after-overlay.png");
+        assertThat(folder.resolve("seen")).isDirectoryContaining("glob:**/before-overlay.png");
+        assertThat(folder.resolve("after-overlay.png")).doesNotExist();
+    }
+
+    @Test
+    void turf_overlayOfOneName_marksThatOfBefore() {
+        Run run = run(
+                "photo", "turf", "after.png", "--before", "before.png", "--frame", "24x24in", "--overlay", "mine.png");
+
+        assertThat(run.out()).contains("mine-before.png and mine.png");
+        assertThat(folder.resolve("mine.png")).exists();
+        assertThat(folder.resolve("mine-before.png")).exists();
+    }
+
+    /** The lawn's excess green is 0.625, its soil's 0; a level above both takes all for soil. */
+    @ParameterizedTest
+    @CsvSource({"0.3, 0.5", "0.9, 1", "-0.4, 0"})
+    void turf_levelByHand_partsSoilFromTurf(double level, double share) {
+        Run run = run("photo", "turf", "after.png", "--frame", "24x24in", "--level", "" + level, "--json");
+        JsonNode json = JsonMapper.shared().readTree(run.out());
+
+        assertThat(json.get("level").asDouble()).isEqualTo(level);
+        assertThat(json.get("after").asDouble()).isCloseTo(share, within(0.01));
+        assertThat(json.get("cornersAfter").size()).isEqualTo(4);
+        assertThat(json.get("cornersAfter").get(0).get("x").asDouble()).isCloseTo(150, within(2.0));
+    }
+
+    @Test
+    void turf_cornersByHand_findsTheFrameThatIsPointedAt() {
+        Run run = run(
+                "photo", "turf", "after.png", "--frame", "24x24in", "--corners", "150,75 1050,75 1050,975 150,975");
+
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("Bare soil: 50 %");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -153,6 +197,8 @@ class PhotoTest {
                 "photo print print.png --sheet letter --overlay no/where.png|in a folder that is there",
                 "photo print print.png --sheet letter --at-load heavy|900 lb",
                 "photo turf after.png --frame 24x24in --ring wide|two radii",
+                "photo turf after.png --frame 24x24in --level 7|from -0.5 to 1",
+                "photo turf after.png --frame 24x24in --overlay after.png|over the photo",
                 "photo turf after.png|--frame",
                 "photo|print or turf"
             })

@@ -39,6 +39,9 @@ public final class PhotoText {
         lines.paragraph(words.shares(seen)).blank();
         lines.paragraph(words.sureness(seen));
         doubts(seen.doubts(), lines);
+        if (seen.level() != null) {
+            lines.blank().paragraph(PhotoWords.level(seen.level()));
+        }
         return closed(lines, overlays);
     }
 

@@ -65,6 +65,10 @@ public final class PhotoJson {
         json.number("before", seen.before());
         json.number("after", seen.after());
         json.number("torn", seen.torn());
+        json.number("level", seen.level());
+        TurfSeen.Half first = seen.first();
+        spots("cornersBefore", first == null ? List.of() : first.corners());
+        spots("cornersAfter", seen.second().corners());
         doubts(seen.doubts());
         json.array("overlays", () -> overlays.forEach(json::text));
         json.text("tried", PhotoWords.TRIED);

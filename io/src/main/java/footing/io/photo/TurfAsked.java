@@ -12,9 +12,14 @@ import org.jspecify.annotations.Nullable;
  * @param ring null for none
  * @param before what is pointed at on the photo before the turn
  * @param after and on that after it
+ * @param level excess green below which a pixel is soil, {@value #LEAST_LEVEL} to {@value #MOST_LEVEL}, by hand; null
+ *     to have it found
  */
-public record TurfAsked(Card frame, @Nullable Ring ring, ByHand before, ByHand after) {
+public record TurfAsked(
+        Card frame, @Nullable Ring ring, ByHand before, ByHand after, @Nullable Double level) {
     static final double RIM = 0.125;
+    private static final double LEAST_LEVEL = -0.5;
+    private static final double MOST_LEVEL = 1;
 
     /** What the wheel swept about the middle of the frame; the inner radius is 0 for a disc. */
     public record Ring(Length inner, Length outer) {
@@ -51,6 +56,19 @@ public record TurfAsked(Card frame, @Nullable Ring ring, ByHand before, ByHand a
         if (frame.place() == Card.Place.BESIDE && !byHand) {
             throw new IllegalArgumentException("with a card beside it, the ground to be judged is pointed at");
         }
+        if (level != null && !isLevel(level)) {
+            throw new IllegalArgumentException("no level of green: " + level);
+        }
+    }
+
+    /** With the level found. */
+    public TurfAsked(Card frame, @Nullable Ring ring, ByHand before, ByHand after) {
+        this(frame, ring, before, after, null);
+    }
+
+    /** True for what {@link #level} may be. */
+    public static boolean isLevel(double green) {
+        return green >= LEAST_LEVEL && green <= MOST_LEVEL;
     }
 
     /** The whole frame, found in the pictures. */

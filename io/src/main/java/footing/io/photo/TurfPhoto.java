@@ -47,19 +47,35 @@ public final class TurfPhoto {
                 : TurfView.of(before, asked, asked.before(), overlayBefore, doubts);
         if (second == null || (before != null && first == null)) {
             doubts.add(Doubt.NO_CARD);
-            return new TurfSeen(null, null, doubts, overlayBefore, overlayAfter);
+            return new TurfSeen(
+                    overlayBefore == null ? null : half(first, null, overlayBefore),
+                    half(second, null, overlayAfter),
+                    null,
+                    doubts);
         }
+        double level = asked.level() == null ? level(first, second) : asked.level();
+        TurfView.Bare bareAfter = second.bare(level, UNSURE);
+        TurfView.Bare bareBefore = first == null ? null : first.bare(level, UNSURE);
+        judge(bareBefore, bareAfter, doubts);
+        return new TurfSeen(
+                overlayBefore == null ? null : half(first, bareBefore, overlayBefore),
+                half(second, bareAfter, overlayAfter),
+                level,
+                doubts);
+    }
+
+    private static double level(@Nullable TurfView first, TurfView second) {
         int[] histogram = Greenness.histogram();
         second.count(histogram);
         if (first != null) {
             first.count(histogram);
         }
-        double level = Greenness.level(histogram);
-        TurfView.Bare bareAfter = second.bare(level, UNSURE);
-        TurfView.Bare bareBefore = first == null ? null : first.bare(level, UNSURE);
-        judge(bareBefore, bareAfter, doubts);
-        Double shareBefore = bareBefore == null ? null : Double.valueOf(bareBefore.share());
-        return new TurfSeen(shareBefore, bareAfter.share(), doubts, overlayBefore, overlayAfter);
+        return Greenness.level(histogram);
+    }
+
+    private static TurfSeen.Half half(@Nullable TurfView view, TurfView.@Nullable Bare bare, Overlay overlay) {
+        List<Spot> corners = view == null ? List.of() : view.corners();
+        return new TurfSeen.Half(bare == null ? null : Double.valueOf(bare.share()), corners, overlay);
     }
 
     private static void judge(TurfView.@Nullable Bare before, TurfView.Bare after, List<Doubt> doubts) {

@@ -12,11 +12,13 @@ final class TurfView {
     /** 1 where a pixel is judged. */
     private final GrayU8 judged;
 
+    private final Quad frame;
     private final Plane plane;
     private final Overlay overlay;
 
-    private TurfView(Picture picture, Plane plane, GrayU8 judged, Overlay overlay) {
+    private TurfView(Picture picture, Quad frame, Plane plane, GrayU8 judged, Overlay overlay) {
         this.picture = picture;
+        this.frame = frame;
         this.plane = plane;
         this.judged = judged;
         this.overlay = overlay;
@@ -44,7 +46,12 @@ final class TurfView {
         overlay.card(cornered.quad().corners());
         List<Spot> border = byHand.border().stream().map(picture::inner).toList();
         outlines(plane, asked, border).forEach(overlay::border);
-        return new TurfView(picture, plane, judged(picture, plane, asked, border), overlay);
+        return new TurfView(picture, cornered.quad(), plane, judged(picture, plane, asked, border), overlay);
+    }
+
+    /** The frame's corners in the file's pixels. */
+    List<Spot> corners() {
+        return frame.corners().stream().map(picture::outer).toList();
     }
 
     /** What bounds the ground that is judged. */

@@ -51,6 +51,12 @@ public final class PhotoWords {
                 + " before and " + Figures.percent(after) + " after.";
     }
 
+    /** What parted soil from turf. */
+    public static String level(double green) {
+        return "Soil is what has an excess green below " + Figures.decimals(green, 3)
+                + "; if the overlay tints turf or leaves soil out, set another level.";
+    }
+
     public String sureness(TurfSeen seen) {
         return seen.isSure() ? "Nothing about the photos looks doubtful." : "Unsure:";
     }
