@@ -47,12 +47,13 @@ final class AssessCommand implements Callable<Integer> {
     public Integer call() throws BadInput, IOException {
         var commandLine = spec.commandLine();
         Options options = asked.options(machine);
-        List<TrialQuote> quotes = trials.quotes(terminal);
-        if (!quotes.isEmpty() && (asked.json() || asked.csv())) {
+        if (trials.isGiven() && (asked.json() || asked.csv())) {
             throw new BadInput("--trial adds sentences to the printed answer; 'footing trial FILE --json' gives a trial"
                     + " as JSON");
         }
-        CaseArgument.Accepted read = argument.read(terminal, commandLine.getErr());
+        CaseArgument.Accepted read =
+                trials.added(argument.read(terminal, commandLine.getErr()), terminal, commandLine.getErr());
+        List<TrialQuote> quotes = asked.json() || asked.csv() ? List.of() : TrialsOption.quotes(read);
         if (machine != null) {
             read.checkMachine(machine);
         }
@@ -60,7 +61,7 @@ final class AssessCommand implements Callable<Integer> {
         Answer answer = answering.answer(read.stated(), options);
         int code = answering.print(answer, read.warnings(), new NextSteps(argument.shownName()));
         if (!quotes.isEmpty()) {
-            commandLine.getOut().print(TrialQuoteText.of(quotes, terminal.letters()));
+            commandLine.getOut().print(TrialQuoteText.of(TrialQuoteText.NO_MONEY, quotes, terminal.letters()));
             commandLine.getOut().flush();
         }
         return code;

@@ -5,6 +5,7 @@ import footing.io.casefile.CaseFile;
 import footing.io.casefile.Reading;
 import footing.io.form.Nearest;
 import footing.io.form.Problem;
+import footing.io.trial.StatedTrial;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -48,8 +49,8 @@ final class CaseArgument {
         return accepted(reading(terminal), terminal, err);
     }
 
-    /** A case and what reading it warned of. */
-    record Accepted(Case stated, List<String> warnings) {
+    /** A case, what reading it warned of, and the trials it names. */
+    record Accepted(Case stated, List<String> warnings, List<StatedTrial> trials) {
         /**
          * Checks the id of a machine.
          *
@@ -78,7 +79,7 @@ final class CaseArgument {
                     + reading.problems().stream().map(Problem::toString).collect(Collectors.joining("\n")));
         }
         Case stated = reading.found().get();
-        return new Accepted(stated, warnings);
+        return new Accepted(stated, warnings, reading.trials());
     }
 
     private Reading reading(Terminal terminal) throws BadInput, IOException {

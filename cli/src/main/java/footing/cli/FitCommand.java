@@ -84,7 +84,7 @@ final class FitCommand implements Callable<Integer> {
     public Integer call() throws BadInput, IOException {
         var out = spec.commandLine().getOut();
         Path pdf = card == null ? null : on.free(terminal, card);
-        Case stated = about.read(terminal, spec.commandLine().getErr());
+        Case stated = about.read(terminal, spec.commandLine().getErr()).stated();
         String machine = about.id();
         Case.WheelPackage wanted = wanted(stated.machine(machine), stated.packages());
         Measures measures = stated.machine(machine).measures();

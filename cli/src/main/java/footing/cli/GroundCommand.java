@@ -5,6 +5,7 @@ import footing.core.fleet.Case;
 import footing.core.ground.MachineGround;
 import footing.io.answer.GroundJson;
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,6 +26,9 @@ final class GroundCommand implements Callable<Integer> {
     @Mixin
     private MachineArgument about;
 
+    @Mixin
+    private TrialsOption trials;
+
     private final Terminal terminal;
 
     GroundCommand(Terminal terminal) {
@@ -34,12 +38,14 @@ final class GroundCommand implements Callable<Integer> {
     @Override
     public Integer call() throws BadInput, IOException {
         var out = spec.commandLine().getOut();
-        Case stated = about.read(terminal, spec.commandLine().getErr());
+        PrintWriter err = spec.commandLine().getErr();
+        CaseArgument.Accepted read = trials.added(about.read(terminal, err), terminal, err);
+        Case stated = read.stated();
         MachineGround ground = MachineGround.of(stated, about.id());
         if (about.json()) {
-            GroundJson.write(stated, ground, out);
+            GroundJson.write(stated, ground, TrialsOption.quotes(read), out);
         } else {
-            out.print(GroundText.of(stated, ground, terminal.letters()));
+            out.print(GroundText.of(stated, ground, TrialsOption.quotes(read), terminal.letters()));
         }
         out.flush();
         return 0;

@@ -1,6 +1,5 @@
 package footing.cli;
 
-import footing.core.fleet.Case;
 import java.io.IOException;
 import java.io.PrintWriter;
 import picocli.CommandLine.Mixin;
@@ -31,9 +30,9 @@ final class MachineArgument {
      *
      * @throws BadInput if there is no such case or machine
      */
-    Case read(Terminal terminal, PrintWriter err) throws BadInput, IOException {
+    CaseArgument.Accepted read(Terminal terminal, PrintWriter err) throws BadInput, IOException {
         CaseArgument.Accepted read = argument.read(terminal, err);
         read.checkMachine(machine);
-        return read.stated();
+        return read;
     }
 }

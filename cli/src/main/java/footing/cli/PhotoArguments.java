@@ -3,14 +3,14 @@ package footing.cli;
 import footing.core.quantity.Length;
 import footing.io.form.Quantity;
 import footing.io.photo.Card;
+import footing.io.photo.PhotoBytes;
 import footing.io.photo.PrintAsked;
 import footing.io.photo.Spot;
+import footing.io.photo.Spots;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -22,11 +22,8 @@ final class PhotoArguments {
     private static final String NUMBER = "(\\d{1,4}(?:\\.\\d{1,4})?)";
     private static final Pattern SIZE = Pattern.compile(NUMBER + " ?x ?" + NUMBER + " ?([a-z]{1,2})");
     private static final Pattern AMOUNT = Pattern.compile(NUMBER + " ?([a-zA-Z]{1,3})");
-    private static final Pattern PLACE = Pattern.compile(NUMBER.replace("4}", "5}") + "," + NUMBER.replace("4}", "5}"));
     private static final Map<String, String> SHEETS =
             Map.of("letter", "11x8.5in", "tabloid", "17x11in", "a4", "297x210mm", "a3", "420x297mm");
-    private static final int MOST_PLACES = 2000;
-    private static final int MOST_BYTES = 60_000_001;
 
     private PhotoArguments() {}
 
@@ -60,18 +57,10 @@ final class PhotoArguments {
 
     /** Places such as "10,20 30,40"; none if null. */
     static List<Spot> places(String option, @Nullable String text) throws BadInput {
-        List<Spot> places = new ArrayList<>();
-        if (text == null) {
-            return places;
-        }
-        for (String word : text.strip().split("\\s+", -1)) {
-            Matcher m = PLACE.matcher(word);
-            if (!m.matches() || places.size() >= MOST_PLACES) {
-                throw new BadInput(option + " '" + word
-                        + "': places in pixels from the picture's upper left corner would" + " fit, at most "
-                        + MOST_PLACES + "\n   try: " + option + " \"410,305 2890,340 2950,2210 380,2150\"");
-            }
-            places.add(new Spot(Double.parseDouble(m.group(1)), Double.parseDouble(m.group(2))));
+        List<Spot> places = text == null ? List.of() : Spots.read(text);
+        if (places == null) {
+            throw new BadInput(option + ": places in pixels from the photo's upper left corner would fit, at most "
+                    + Spots.MOST + "\n   try: " + option + " \"" + Spots.EXAMPLE + "\"");
         }
         return places;
     }
@@ -95,8 +84,8 @@ final class PhotoArguments {
     /** The whole file, or as much of it as tells that it is too large. */
     static byte[] file(Terminal terminal, String name) throws BadInput {
         Path path = PaperFile.path(terminal, name);
-        try (InputStream in = Files.newInputStream(path)) {
-            return in.readNBytes(MOST_BYTES);
+        try {
+            return PhotoBytes.of(path);
         } catch (NoSuchFileException e) {
             throw new BadInput("there is no file " + name);
         } catch (IOException e) {

@@ -54,7 +54,10 @@ final class PhotoPrintCommand implements Callable<Integer> {
             description = "The tire rolled along the sheet's long or short side (${DEFAULT-VALUE}).")
     private String rolled = "short";
 
-    @Option(names = "--corners", paramLabel = "PLACES", description = "The four corners by hand: \"x,y x,y x,y x,y\", in pixels of the upright photo.")
+    @Option(
+            names = "--corners",
+            paramLabel = "PLACES",
+            description = "The four corners by hand: \"x,y x,y x,y x,y\", in pixels of the upright photo.")
     private @Nullable String corners;
 
     @Option(names = "--border", paramLabel = "PLACES", description = "The print's border by hand, 12 places or more.")

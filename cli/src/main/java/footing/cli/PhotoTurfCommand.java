@@ -66,8 +66,9 @@ final class PhotoTurfCommand implements Callable<Integer> {
     @Option(
             names = "--level",
             paramLabel = "GREEN",
-            description = "What parts soil from turf, by hand: raise the level told if soil was missed, lower it if turf"
-                    + " was taken for soil.")
+            description =
+                    "What parts soil from turf, by hand: raise the level told if soil was missed, lower it if turf"
+                            + " was taken for soil.")
     private @Nullable Double level;
 
     @Option(
@@ -122,9 +123,7 @@ final class PhotoTurfCommand implements Callable<Integer> {
     /** Where the overlays go, that before the turn first. */
     private List<String> places() throws BadInput {
         String last = PhotoArguments.overlay(terminal, overlay, after);
-        return before == null
-                ? List.of(last)
-                : List.of(PhotoArguments.overlay(terminal, overlay, before, last), last);
+        return before == null ? List.of(last) : List.of(PhotoArguments.overlay(terminal, overlay, before, last), last);
     }
 
     private void write(TurfSeen turf, List<String> places) throws BadInput, IOException {

@@ -68,12 +68,13 @@ final class ProposalCommand implements Callable<Integer> {
         Printing printing = new Printing(terminal, commandLine.getErr());
         Path pdf = on.free(terminal, file);
         Path folder = csv == null ? null : PaperFile.path(terminal, csv);
-        CaseArgument.Accepted read = argument.read(terminal, commandLine.getErr());
+        CaseArgument.Accepted read =
+                trials.added(argument.read(terminal, commandLine.getErr()), terminal, commandLine.getErr());
         if (machine != null) {
             read.checkMachine(machine);
         }
         Paper size = on.size(read.stated());
-        List<TrialQuote> quotes = trials.quotes(terminal);
+        List<TrialQuote> quotes = TrialsOption.quotes(read);
         Answer answer = answer(read.stated(), printing);
         if (!answer.complete() || !printing.print(new Proposal.Printed(answer, size, quotes), pdf)) {
             commandLine.getErr().println("footing: stopped; nothing was written");

@@ -17,6 +17,7 @@ final class TrialDay {
     private static final List<String> TRIALS = List.of("pull.yaml", "ride.yaml", "opposed.yaml");
     private static final List<String> OTHERS = List.of(
             "pivot.csv",
+            "prints.yaml",
             "logged-pull.yaml",
             "logs/pull-1.csv",
             "logs/pull-2.csv",

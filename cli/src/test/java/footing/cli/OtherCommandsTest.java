@@ -33,6 +33,9 @@ class OtherCommandsTest {
                 "--sheet",
                 "letter");
         assertThat(photo.out()).contains("Print area");
+        Run prints = Run.in(folder, "", Letters.ASCII, "trial", "footing-demo/trial-day/prints.yaml");
+        assertThat(prints.code()).isZero();
+        assertThat(prints.out()).contains("About the photos", "drawn pictures only");
     }
 
     @Test

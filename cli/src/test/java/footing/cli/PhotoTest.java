@@ -139,8 +139,8 @@ class PhotoTest {
     @Test
     void turf_overlayInAFolder_keepsThePhotosNames() throws IOException {
         Files.createDirectory(folder.resolve("seen"));
-        Run run = run(
-                "photo", "turf", "after.png", "--before", "before.png", "--frame", "24x24in", "--overlay", "seen");
+        Run run =
+                run("photo", "turf", "after.png", "--before", "before.png", "--frame", "24x24in", "--overlay", "seen");
 
         assertThat(run.code()).isZero();
         assertThat(folder.resolve("seen")).isDirectoryContaining("glob:**/after-overlay.png");
@@ -173,8 +173,8 @@ class PhotoTest {
 
     @Test
     void turf_cornersByHand_findsTheFrameThatIsPointedAt() {
-        Run run = run(
-                "photo", "turf", "after.png", "--frame", "24x24in", "--corners", "150,75 1050,75 1050,975 150,975");
+        Run run =
+                run("photo", "turf", "after.png", "--frame", "24x24in", "--corners", "150,75 1050,75 1050,975 150,975");
 
         assertThat(run.code()).isZero();
         assertThat(run.out()).contains("Bare soil: 50 %");

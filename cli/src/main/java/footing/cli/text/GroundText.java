@@ -2,15 +2,17 @@ package footing.cli.text;
 
 import footing.core.fleet.Case;
 import footing.core.ground.MachineGround;
+import footing.io.trial.TrialQuote;
 import footing.io.words.GroundTables;
 import footing.io.words.Lacking;
 import footing.io.words.SlopeCaution;
+import java.util.List;
 
 /** A machine on the ground under each of its packages, side by side, as a page for the terminal. */
 public final class GroundText {
     private GroundText() {}
 
-    public static String of(Case stated, MachineGround ground, Letters letters) {
+    public static String of(Case stated, MachineGround ground, List<TrialQuote> trials, Letters letters) {
         Lines lines = new Lines(letters);
         Case.Machine machine = stated.machine(ground.machine().id());
         lines.paragraph(machine.id() + (machine.kind().isEmpty() ? "" : " (" + machine.kind() + ")")
@@ -22,7 +24,7 @@ public final class GroundText {
             lacking.told().forEach(lines::item);
         }
         lines.blank().paragraph(SlopeCaution.of(ground));
-        return lines.toString();
+        return lines + (trials.isEmpty() ? "" : TrialQuoteText.of(TrialQuoteText.BEFORE_MODELS, trials, letters));
     }
 
     private static void print(GroundTables.Block block, Lines lines) {

@@ -7,6 +7,7 @@ import footing.io.trial.StatedTrial;
 import footing.io.words.CaveatWords;
 import footing.io.words.FindingWords;
 import footing.io.words.Lists;
+import footing.io.words.PhotoWords;
 import footing.io.words.Shown;
 import footing.io.words.TrialCautions;
 import footing.io.words.TrialWords;
@@ -55,6 +56,13 @@ public final class TrialText {
             lines.head("About the logs");
             for (StatedTrial.LogNote note : stated.logs()) {
                 lines.item("run " + note.run() + ", " + note.log() + ": " + FindingWords.of(note.finding()) + ".");
+            }
+        }
+        if (stated.evidence().photos() > 0) {
+            lines.head("About the photos");
+            lines.item(PhotoWords.counted(stated.evidence().photos()));
+            for (StatedTrial.PhotoNote note : stated.evidence().doubts()) {
+                lines.item("run " + note.run() + ", " + note.photo() + ", unsure: " + PhotoWords.of(note.doubt()));
             }
         }
     }

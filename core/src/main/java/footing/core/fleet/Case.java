@@ -95,6 +95,10 @@ public record Case(
         public Assembly with(Numbers others) {
             return new Assembly(id, kind, position, size, treats, priced, others, measures);
         }
+
+        public Assembly with(Measures others) {
+            return new Assembly(id, kind, position, size, treats, priced, numbers, others);
+        }
     }
 
     public record WheelPackage(String id, String drive, String caster) {
@@ -154,6 +158,14 @@ public record Case(
     /** The same case with one number changed. */
     public Case with(Input input, Spread value) {
         return Moved.with(this, input, value);
+    }
+
+    /** The same case with other measures of one assembly. */
+    public Case with(String assembly, Measures measures) {
+        List<Assembly> others = assemblies.stream()
+                .map(a -> a.id().equals(assembly) ? a.with(measures) : a)
+                .toList();
+        return new Case(heading, season, money, crews, others, packages, machines);
     }
 
     public Crew crew(String id) {

@@ -1,5 +1,6 @@
 package footing.core.fleet;
 
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -9,16 +10,42 @@ import org.jspecify.annotations.Nullable;
  * What somebody stated of the body of one assembly or machine, in SI units, each with where it comes from.
  *
  * @param seat of the lug nuts; null if nobody said
+ * @param printed where the print comes from, if it was taken in a trial; null for one that was stated
  */
 public record Measures(
-        Map<Measure, Stated> stated, @Nullable Seat seat) {
+        Map<Measure, Stated> stated,
+        @Nullable Seat seat,
+        @Nullable Printed printed) {
     public static final Measures NONE = new Measures(Map.of(), null);
+
+    private static final List<Measure> PRINT = List.of(
+            Measure.PRINT_LENGTH, Measure.PRINT_WIDTH, Measure.PRINT_SHAPE, Measure.PRINT_LOAD, Measure.PRINT_PRESSURE);
 
     /** A value and its origin. */
     public record Stated(double value, Origin origin) {}
 
+    /**
+     * Prints taken in trials.
+     *
+     * @param assembly of which
+     * @param count how many, of which the print is the mean
+     * @param days on which, in order, as far as noted
+     * @param trials their titles
+     */
+    public record Printed(String assembly, int count, List<String> days, List<String> trials) {
+        public Printed {
+            days = List.copyOf(days);
+            trials = List.copyOf(trials);
+        }
+    }
+
     public Measures {
         stated = Map.copyOf(stated);
+    }
+
+    /** With no print taken in a trial. */
+    public Measures(Map<Measure, Stated> stated, @Nullable Seat seat) {
+        this(stated, seat, null);
     }
 
     /** Somebody's own values. */
@@ -51,23 +78,32 @@ public record Measures(
     public Measures orElse(Measures others) {
         Map<Measure, Stated> all = new TreeMap<>(others.stated);
         all.putAll(stated);
-        return new Measures(all, seat == null ? others.seat : seat);
+        Printed whose = has(Measure.PRINT_LENGTH) ? printed : others.printed;
+        return new Measures(all, seat == null ? others.seat : seat, whose);
     }
 
     public Measures with(Measure measure, double value) {
         Map<Measure, Stated> all = new TreeMap<>(stated);
         all.put(measure, new Stated(value, Origin.STATED));
-        return new Measures(all, seat);
+        return new Measures(all, seat, printed);
+    }
+
+    /** These with a print that was taken in trials in place of any other. */
+    public Measures withPrint(Map<Measure, Double> print, Printed from) {
+        Map<Measure, Stated> all = new TreeMap<>(stated);
+        all.keySet().removeAll(PRINT);
+        print.forEach((m, x) -> all.put(m, new Stated(x, Origin.STATED)));
+        return new Measures(all, seat, from);
     }
 
     public Measures with(Seat other) {
-        return new Measures(stated, other);
+        return new Measures(stated, other, printed);
     }
 
     /** These without one value. */
     public Measures without(Measure measure) {
         Map<Measure, Stated> rest = new TreeMap<>(stated);
         rest.remove(measure);
-        return new Measures(rest, seat);
+        return new Measures(rest, seat, measure == Measure.PRINT_LENGTH ? null : printed);
     }
 }

@@ -21,6 +21,17 @@ class WeightingTest {
         value.check(1000 * Weighting.valueOf(value.function()).factor(value.number(0)));
     }
 
+    /** Where the printed table reads 212 the standard's own function gives 201.7, 4.9 % less: the one misprinted cell. */
+    @Test
+    void factor_sidewaysAtTenHertz_isTheFunctionsAndNotTheMisprint() {
+        double factor = 1000 * Weighting.WD.factor(10);
+
+        assertThat(factor).isCloseTo(201.71, org.assertj.core.data.Offset.offset(0.01));
+        assertThat(factor / 212 - 1).isCloseTo(-0.049, org.assertj.core.data.Offset.offset(0.001));
+        assertThat(values().filter(v -> v.id().equals("WD-10-iso"))).isEmpty();
+        assertThat(values().filter(v -> v.id().endsWith("-iso"))).hasSize(2 * 37 - 1);
+    }
+
     /** A sine of one m/s² has a root mean square of √½; its weighted one must be the table's factor of that. */
     @ParameterizedTest
     @MethodSource("values")

@@ -1,6 +1,7 @@
 package footing.io.answer;
 
 import footing.core.fleet.Case;
+import footing.core.fleet.Measures;
 import footing.core.fleet.Position;
 import footing.core.ground.Change;
 import footing.core.ground.Judged;
@@ -13,8 +14,10 @@ import footing.core.ground.Tip;
 import footing.core.ground.Wetness;
 import footing.core.quantity.Angle;
 import footing.core.quantity.Length;
+import footing.io.trial.TrialQuote;
 import footing.io.words.SlopeCaution;
 import java.io.Writer;
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
@@ -36,25 +39,33 @@ public final class GroundJson {
         judged = new JudgedJson(json);
     }
 
-    /** Writes the document and leaves the writer open. */
-    public static void write(Case stated, MachineGround ground, Writer to) {
+    /** Writes the document, with verdicts of trials beside it, and leaves the writer open. */
+    public static void write(Case stated, MachineGround ground, List<TrialQuote> trials, Writer to) {
         try (JsonText json = new JsonText(to)) {
-            json.object(() -> new GroundJson(json, ground).document(stated));
+            json.object(() -> new GroundJson(json, ground).document(stated, trials));
         }
     }
 
-    private void document(Case stated) {
+    private void document(Case stated, List<TrialQuote> trials) {
         json.text("format", FORMAT);
         json.text("case", stated.heading().title());
         json.text("machine", ground.machine().id());
         json.text("carried", ground.carried().wheels().id());
         json.objects("packages", ground.packages(), this::wheels);
+        json.objects("trials", trials, this::trial);
+    }
+
+    private void trial(TrialQuote quote) {
+        json.text("title", quote.title());
+        json.text("sentence", quote.verdict());
+        json.array("doubts", () -> quote.doubts().forEach(json::text));
+        json.array("limits", () -> quote.limits().forEach(json::text));
     }
 
     private void wheels(PackageGround p) {
         json.text("id", p.wheels().id());
-        patch("drive", p.patch(Position.DRIVE));
-        patch("caster", p.patch(Position.CASTER));
+        patch("drive", p.patch(Position.DRIVE), p.wheels().drive().measures().printed());
+        patch("caster", p.patch(Position.CASTER), p.wheels().caster().measures().printed());
         judged.number("below100mmKilopascals", p.below().map(x -> x.kilopascals()));
         json.object("marking", () -> marking(p));
         json.objects("pressureAgainstInflation", p.curve(), point -> {
@@ -73,7 +84,7 @@ public final class GroundJson {
         json.object("slope", () -> slope(p));
     }
 
-    private void patch(String name, Judged<Patch> patch) {
+    private void patch(String name, Judged<Patch> patch, Measures.@Nullable Printed printed) {
         judged.write(name, patch, p -> {
             json.number("meanKilopascals", p.mean().kilopascals());
             json.number("lowKilopascals", p.low().kilopascals());
@@ -82,6 +93,11 @@ public final class GroundJson {
             json.number("lengthMillimeters", millimeters(p.length()));
             json.number("widthMillimeters", millimeters(p.width()));
             json.text("basis", p.basis().name().toLowerCase(Locale.ROOT));
+            json.objectOrNull("printsTaken", printed, from -> {
+                json.number("count", (double) from.count());
+                json.array("days", () -> from.days().forEach(json::text));
+                json.array("trials", () -> from.trials().forEach(json::text));
+            });
         });
     }
 
@@ -118,7 +134,7 @@ public final class GroundJson {
         json.text("caution", SlopeCaution.of(ground));
         json.number("ceilingDegrees", ground.ceiling().degrees());
         json.flag("ceilingStated", ground.ceilingStated());
-        json.objects("friction", java.util.List.of(Wetness.values()), w -> {
+        json.objects("friction", List.of(Wetness.values()), w -> {
             json.text("ground", w.name().toLowerCase(Locale.ROOT));
             hold(p, "low", w.low());
             hold(p, "likely", w.likely());

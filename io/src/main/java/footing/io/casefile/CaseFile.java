@@ -28,9 +28,9 @@ public final class CaseFile {
         Path name = file.getFileName();
         Problems problems = new Problems((name == null ? file : name).toString());
         String text = FileText.read(file, problems);
-        Case stated =
-                text == null ? null : read(text, problems, file.toAbsolutePath().getParent());
-        return reading(stated, problems);
+        return text == null
+                ? new Reading.Refused(problems.errors(), problems.warnings())
+                : read(text, problems, file.toAbsolutePath().getParent());
     }
 
     /** Reads a text. It may name the starter catalog, but no file: there is none beside it. */
@@ -44,22 +44,21 @@ public final class CaseFile {
      * @param folder where the files lie that it names; null if there are none
      */
     public static Reading read(String text, String fileName, @Nullable Path folder) {
-        Problems problems = new Problems(fileName);
-        return reading(read(text, problems, folder), problems);
+        return read(text, new Problems(fileName), folder);
     }
 
-    private static @Nullable Case read(String text, Problems problems, @Nullable Path folder) {
+    private static Reading read(String text, Problems problems, @Nullable Path folder) {
         Node root = FileText.tree(text, problems);
-        if (root == null) {
-            return null;
+        if (root != null) {
+            CaseForm.CASE.check(root, At.TOP, problems);
         }
-        CaseForm.CASE.check(root, At.TOP, problems);
-        return problems.isTooLarge() ? null : new CaseReader(new Found(root, At.TOP), folder, problems).read();
-    }
-
-    private static Reading reading(@Nullable Case stated, Problems problems) {
-        return stated == null || problems.hasErrors()
+        if (root == null || problems.isTooLarge()) {
+            return new Reading.Refused(problems.errors(), problems.warnings());
+        }
+        CaseReader reader = new CaseReader(new Found(root, At.TOP), folder, problems);
+        Case stated = reader.read();
+        return problems.hasErrors()
                 ? new Reading.Refused(problems.errors(), problems.warnings())
-                : new Reading.Accepted(stated, problems.warnings());
+                : new Reading.Accepted(stated, problems.warnings(), reader.trials());
     }
 }

@@ -26,6 +26,8 @@ final class CaseForm {
     /** Far more than any contractor has; bounds what a damaged file can cost. */
     static final int MOST = 1000;
 
+    private static final int MOST_TRIALS = 50;
+
     private static final TextForm TEXT = TextForm.text("a text");
     private static final GroupForm PREPARED =
             GroupForm.of(may("by", TEXT), may("for", TEXT), may("on", TextForm.text("March 1, 2027")));
@@ -68,7 +70,8 @@ final class CaseForm {
             may("assemblies", named(AssemblyForm.with(), "drive24-air")),
             must("packages", named(PACKAGE, "on-air")),
             must("machines", ListForm.of(MachineForm.MACHINE, MOST)),
-            may("records", TextForm.text("records.csv")));
+            may("records", TextForm.text("records.csv")),
+            may("trials", ListForm.distinct(TextForm.text("trials/pull.yaml"), MOST_TRIALS)));
 
     private CaseForm() {}
 

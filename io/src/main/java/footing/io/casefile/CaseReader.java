@@ -7,6 +7,7 @@ import footing.core.fleet.Season;
 import footing.io.catalog.Catalog;
 import footing.io.form.Found;
 import footing.io.form.Problems;
+import footing.io.trial.StatedTrial;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.MonthDay;
@@ -24,11 +25,18 @@ final class CaseReader {
     private final Found file;
     private final @Nullable Path folder;
     private final Problems problems;
+    private final NamedTrials trials;
 
     CaseReader(Found file, @Nullable Path folder, Problems problems) {
         this.file = file;
         this.folder = folder;
         this.problems = problems;
+        trials = new NamedTrials(file.get("trials"), folder, problems);
+    }
+
+    /** The trials that were named, once the case is read. */
+    List<StatedTrial> trials() {
+        return trials.all();
     }
 
     Case read() {
@@ -48,7 +56,7 @@ final class CaseReader {
         Case stated = new Case(heading(), season(), money(), crews, shelf.inUse(), packages.all(), machines);
         if (!problems.hasErrors()) {
             Workload.check(stated, file, problems);
-            return new LearnedValues(stated, file.get("records"), folder, problems).filledIn();
+            return trials.into(new LearnedValues(stated, file.get("records"), folder, problems).filledIn());
         }
         return stated;
     }

@@ -2,6 +2,7 @@ package footing.io.casefile;
 
 import footing.core.fleet.Case;
 import footing.io.form.Problem;
+import footing.io.trial.StatedTrial;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,10 +17,14 @@ public sealed interface Reading {
     /** What is wrong; empty if there is a case. */
     List<Problem> problems();
 
+    /** The trials the case names, as far as they could be read. */
+    List<StatedTrial> trials();
+
     /** A case. */
-    record Accepted(Case stated, List<Problem> warnings) implements Reading {
+    record Accepted(Case stated, List<Problem> warnings, List<StatedTrial> trials) implements Reading {
         public Accepted {
             warnings = List.copyOf(warnings);
+            trials = List.copyOf(trials);
         }
 
         @Override
@@ -46,6 +51,11 @@ public sealed interface Reading {
         @Override
         public Optional<Case> found() {
             return Optional.empty();
+        }
+
+        @Override
+        public List<StatedTrial> trials() {
+            return List.of();
         }
     }
 }

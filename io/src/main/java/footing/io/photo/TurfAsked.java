@@ -16,7 +16,11 @@ import org.jspecify.annotations.Nullable;
  *     to have it found
  */
 public record TurfAsked(
-        Card frame, @Nullable Ring ring, ByHand before, ByHand after, @Nullable Double level) {
+        Card frame,
+        @Nullable Ring ring,
+        ByHand before,
+        ByHand after,
+        @Nullable Double level) {
     static final double RIM = 0.125;
     private static final double LEAST_LEVEL = -0.5;
     private static final double MOST_LEVEL = 1;

@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param level excess green below which a pixel was taken for soil; null if nothing was judged
  * @param doubts why it is not sure; empty if it is
  */
-public record TurfSeen(@Nullable Half first, Half second, @Nullable Double level, List<Doubt> doubts) implements Seen {
+public record TurfSeen(
+        @Nullable Half first, Half second, @Nullable Double level, List<Doubt> doubts) implements Seen {
     /**
      * What was read off one photo.
      *

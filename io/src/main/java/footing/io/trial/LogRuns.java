@@ -13,7 +13,6 @@ import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -23,15 +22,15 @@ import org.jspecify.annotations.Nullable;
 
 /** Values of runs that were logged by an instrument. */
 final class LogRuns {
-    private final @Nullable Path folder;
+    private final Beside beside;
     private final Measure measure;
     private final @Nullable String stated;
     private final Problems problems;
     private final List<StatedTrial.LogNote> notes = new ArrayList<>();
 
     /** {@code stated} is the unit the trial file states, null if it doesn't. */
-    LogRuns(@Nullable Path folder, Measure measure, @Nullable String stated, Problems problems) {
-        this.folder = folder;
+    LogRuns(Beside beside, Measure measure, @Nullable String stated, Problems problems) {
+        this.beside = beside;
         this.measure = measure;
         this.stated = stated;
         this.problems = problems;
@@ -64,8 +63,8 @@ final class LogRuns {
     }
 
     private LogFile.@Nullable Read read(String name, Found named) {
-        Path path = path(name);
-        if (path == null || !Files.isRegularFile(path)) {
+        Path path = beside.file(name);
+        if (path == null) {
             problems.error(named.at(), name, "there is no such file beside the trial file", "check its name");
             return null;
         }
@@ -76,20 +75,6 @@ final class LogRuns {
             return read;
         } catch (IOException e) {
             problems.error(named.at(), name, "this log can't be read", "check that it may be opened");
-            return null;
-        }
-    }
-
-    /** A log lies beside the trial file or below it; a name that leads elsewhere names none. */
-    private @Nullable Path path(String name) {
-        Path beside = folder;
-        if (beside == null) {
-            return null;
-        }
-        try {
-            Path path = beside.resolve(name).normalize();
-            return path.startsWith(beside.normalize()) ? path : null;
-        } catch (InvalidPathException e) {
             return null;
         }
     }

@@ -86,8 +86,8 @@ record TrialForm() implements Form {
                 must("title", TextForm.text("Steady pull on dry fescue")),
                 may("note", TEXT),
                 may("units", WordForm.of("us", "si")),
-                must("a", contender()),
-                must("b", contender()),
+                must("a", contender(kind)),
+                must("b", contender(kind)),
                 may("judge", new WordForm(measures)),
                 may("better", WordForm.of("more", "less")),
                 may("margin", new MarginForm(judged)),
@@ -99,6 +99,7 @@ record TrialForm() implements Form {
         if (hasLogs(kind)) {
             fields.add(may("logUnit", logUnit(kind)));
         }
+        fields.addAll(PhotoFields.ofFile(kind));
         return GroupForm.of(fields);
     }
 
@@ -110,8 +111,9 @@ record TrialForm() implements Form {
         return kind == TrialKind.PULL ? WordForm.of("lbf", "N", "kN") : WordForm.of("m/s2", "g", "mg");
     }
 
-    private static GroupForm contender() {
+    private static GroupForm contender(TrialKind kind) {
         List<Field> fields = new ArrayList<>(List.of(must("name", TextForm.text("24x12-12 air"))));
+        fields.addAll(PhotoFields.ofSide(kind));
         fields.addAll(conditions());
         return GroupForm.of(fields);
     }
@@ -126,6 +128,7 @@ record TrialForm() implements Form {
         if (kind == TrialKind.PULL) {
             fields.add(may("winner", WordForm.of("a", "b", "even")));
         }
+        fields.addAll(PhotoFields.ofRun(kind));
         fields.add(may("surface", TextForm.id("dry fescue")));
         fields.add(may("lane", TextForm.id("3")));
         fields.addAll(conditions());

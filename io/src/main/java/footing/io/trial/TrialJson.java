@@ -10,6 +10,7 @@ import footing.core.trial.Verdict;
 import footing.io.form.Problem;
 import footing.io.words.CaveatWords;
 import footing.io.words.FindingWords;
+import footing.io.words.PhotoWords;
 import footing.io.words.TrialCautions;
 import footing.io.words.TrialWords;
 import java.util.ArrayList;
@@ -75,6 +76,7 @@ public final class TrialJson {
                         .map(c -> CaveatWords.of(c, trial, stated.metric()))
                         .toList());
         json.put("logs", logs());
+        json.put("photos", photos());
         json.put("warnings", warnings.stream().map(Problem::toString).toList());
         json.put("limits", TrialWords.limits(trial.question().kind()));
         json.put("cautions", TrialCautions.of(trial.question().kind()));
@@ -131,6 +133,22 @@ public final class TrialJson {
             notes.add(json);
         }
         return notes;
+    }
+
+    private Map<String, Object> photos() {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("measured", stated.evidence().photos());
+        List<Map<String, Object>> doubts = new ArrayList<>();
+        for (StatedTrial.PhotoNote note : stated.evidence().doubts()) {
+            Map<String, Object> doubt = new LinkedHashMap<>();
+            doubt.put("run", note.run());
+            doubt.put("photo", note.photo());
+            doubt.put("sentence", PhotoWords.of(note.doubt()));
+            doubts.add(doubt);
+        }
+        json.put("doubts", doubts);
+        json.put("tried", PhotoWords.TRIED);
+        return json;
     }
 
     private static @Nullable Double finite(double x) {

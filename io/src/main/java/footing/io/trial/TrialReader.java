@@ -1,5 +1,6 @@
 package footing.io.trial;
 
+import footing.core.ground.PrintOutline;
 import footing.core.trial.Bout;
 import footing.core.trial.Condition;
 import footing.core.trial.Conditions;
@@ -15,6 +16,7 @@ import footing.io.form.Found;
 import footing.io.form.MeasureForm;
 import footing.io.form.Problems;
 import footing.io.form.Quantity;
+import footing.io.photo.PrintSeen;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -29,13 +31,18 @@ final class TrialReader {
     private final TrialKind kind;
     private final Measure measure;
     private final LogRuns logs;
+    private final PhotoRuns photos;
+    private final PrintRuns prints;
 
     TrialReader(Found file, @Nullable Path folder, Problems problems) {
         this.file = file;
         this.problems = problems;
         kind = file.node() == null ? TrialKind.PULL : TrialForm.kindOf(file.node());
         measure = TrialForm.judged(file, kind);
-        logs = new LogRuns(folder, measure, file.text("logUnit"), problems);
+        Beside beside = new Beside(folder);
+        logs = new LogRuns(beside, measure, file.text("logUnit"), problems);
+        photos = new PhotoRuns(file, kind, beside, problems);
+        prints = new PrintRuns(file);
     }
 
     /** The trial; null if there is none, with what is wrong reported. */
@@ -62,7 +69,8 @@ final class TrialReader {
         Trial trial = new Trial(question(), contender("a"), contender("b"), runs, pulls);
         boolean metric = "si".equals(file.text("units"));
         String title = file.text("title");
-        return new StatedTrial(title == null ? "" : title, file.text("note"), metric, measure, trial, logs.notes());
+        var evidence = new StatedTrial.Evidence(logs.notes(), photos.measured(), photos.doubts(), prints.all());
+        return new StatedTrial(title == null ? "" : title, file.text("note"), metric, measure, trial, evidence);
     }
 
     private Question question() {
@@ -99,18 +107,44 @@ final class TrialReader {
         if (side == null) {
             missing(run, "side", "missing; every run belongs to a or b", "try: side: a");
         }
-        Double value = run.has(measure.key()) ? value(run.get(measure.key()), measure) : null;
-        if (value == null && run.has("log") && logs.give()) {
-            value = logs.value(order, run.get("log"));
-        } else if (!run.has(measure.key())) {
-            String needed = "missing; the trial judges " + measure.words();
-            String example = measure.key() + ": " + TrialForm.value(measure).example();
-            missing(run, measure.key(), needed, "try: " + example);
-        }
+        PrintSeen seen = kind == TrialKind.PRINT && run.has("photo") ? photos.print(order, run) : null;
+        Double value = judged(order, run, seen);
         if (side == null || value == null) {
             return null;
         }
+        if (kind == TrialKind.PRINT) {
+            prints.take(run, seen);
+        }
         return new Run(order, side(side), value, surface(run), run.text("lane"), conditions(run));
+    }
+
+    /** The judged value: as written, else of a log, else of a photo. */
+    private @Nullable Double judged(int order, Found run, @Nullable PrintSeen seen) {
+        if (run.has(measure.key())) {
+            return value(run.get(measure.key()), measure);
+        }
+        if (run.has("log") && logs.give()) {
+            return logs.value(order, run.get("log"));
+        }
+        if (run.has("photo")) {
+            return kind == TrialKind.PIVOT ? photos.torn(order, run) : seen == null ? null : judged(seen);
+        }
+        String example = measure.key() + ": " + TrialForm.value(measure).example();
+        missing(run, measure.key(), "missing; the trial judges " + measure.words(), "try: " + example);
+        return null;
+    }
+
+    private @Nullable Double judged(PrintSeen seen) {
+        PrintOutline print = seen.print();
+        if (print == null) {
+            return null;
+        }
+        return switch (measure) {
+            case LONG -> print.length();
+            case WIDE -> print.width();
+            case SHAPE -> print.shape();
+            default -> print.area();
+        };
     }
 
     private Bout bout(int order, Found run) {

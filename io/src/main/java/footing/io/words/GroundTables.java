@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** What is told of a machine on the ground under each of its packages, side by side: the same tables on every surface. */
 public final class GroundTables {
@@ -92,6 +93,7 @@ public final class GroundTables {
         }
         measured(Patch.Basis.PRINT).ifPresent(notes::add);
         measured(Patch.Basis.CARRIED_OVER).ifPresent(notes::add);
+        notes.addAll(printed());
         return new Block(
                 "Pressure on firm ground, under the heavier wheel of each pair",
                 List.of("drives", "their|print", "down|" + words.depth(), "casters", "their|print"),
@@ -118,6 +120,17 @@ public final class GroundTables {
         return ids.isEmpty()
                 ? Optional.empty()
                 : Optional.of("Drives of " + Lists.and(ids) + ": measured, by " + GroundWords.basis(basis) + ".");
+    }
+
+    /** When and how often prints were taken that stand here. */
+    private List<String> printed() {
+        return ground.packages().stream()
+                .map(PackageGround::wheels)
+                .flatMap(w -> Stream.of(w.drive(), w.caster()))
+                .flatMap(w -> Stream.ofNullable(w.measures().printed()))
+                .distinct()
+                .map(TakenWords::of)
+                .toList();
     }
 
     private Optional<Block> marking() {

@@ -61,6 +61,11 @@ public final class PhotoWords {
         return seen.isSure() ? "Nothing about the photos looks doubtful." : "Unsure:";
     }
 
+    /** How many photos a trial rests on. */
+    public static String counted(int photos) {
+        return Figures.counted(photos, "photo") + " measured. " + TRIED;
+    }
+
     /** A doubt, and what to do about it. */
     public static String of(Doubt doubt) {
         return switch (doubt) {

@@ -6,22 +6,29 @@ import footing.core.trial.RunPlan;
 import footing.io.paper.Paper;
 import footing.io.trial.Measure;
 import footing.io.trial.RunSheet;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class RunCardTest {
-    private static String printed(Measure measure, int pairs, List<String> surfaces) throws IOException {
+    private static byte[] written(Measure measure, int pairs, List<String> surfaces) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         RunSheet sheet = new RunSheet(RunPlan.of(pairs, surfaces, 1), measure, "air & foam", "airless <3>", false);
         RunCard.write(sheet, Paper.LETTER, out);
-        try (PDDocument pdf = Loader.loadPDF(out.toByteArray())) {
+        return out.toByteArray();
+    }
+
+    private static String printed(Measure measure, int pairs, List<String> surfaces) throws IOException {
+        try (PDDocument pdf = Loader.loadPDF(written(measure, pairs, surfaces))) {
             return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
         }
     }
@@ -40,5 +47,40 @@ class RunCardTest {
         assertThat(text).contains("Run sheet: steady pull, air & foam against airless <3>", "Page 1 of");
         assertThat(text.split("dry fescue", -1)).hasSize(61);
         assertThat(text.split("wet fescue", -1)).hasSize(61);
+    }
+
+    /** The five upright lines of the boxes, by how dark they are across: a clipped one would be half as dark. */
+    @Test
+    void write_boxes_haveTheirLastBorderInFull() throws IOException {
+        List<Integer> lines = new ArrayList<>();
+        try (PDDocument pdf = Loader.loadPDF(written(Measure.STEADY, 12, List.of("")))) {
+            BufferedImage page = new PDFRenderer(pdf).renderImageWithDPI(0, 200);
+            int across = 0;
+            for (int x = page.getWidth() / 4; x < page.getWidth(); x++) {
+                int dark = darkest(page, x);
+                if (dark > 30) {
+                    across += dark;
+                } else if (across > 0) {
+                    lines.add(across);
+                    across = 0;
+                }
+            }
+        }
+
+        assertThat(lines).hasSize(5);
+        assertThat(lines.get(4)).isGreaterThan(lines.get(2) * 7 / 10);
+    }
+
+    /** The least darkness of the darkest 300 pixels below each other in a column, of 255. */
+    private static int darkest(BufferedImage page, int x) {
+        int most = 0;
+        for (int y = 0; y + 300 < page.getHeight(); y += 50) {
+            int least = 255;
+            for (int i = 0; i < 300; i++) {
+                least = Math.min(least, 255 - (page.getRGB(x, y + i) & 0xFF));
+            }
+            most = Math.max(most, least);
+        }
+        return most;
     }
 }

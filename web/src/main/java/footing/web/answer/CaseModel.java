@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 import org.springframework.web.util.UriComponentsBuilder;
 import tools.jackson.databind.json.JsonMapper;
@@ -18,9 +19,11 @@ class CaseModel {
     private static final JsonMapper JSON = JsonMapper.builder().build();
 
     private final Answers answers;
+    private final ObjectProvider<TrialVerdicts> trials;
 
-    CaseModel(Answers answers) {
+    CaseModel(Answers answers, ObjectProvider<TrialVerdicts> trials) {
         this.answers = answers;
+        this.trials = trials;
     }
 
     /** A case as it is read. */
@@ -58,10 +61,17 @@ class CaseModel {
         model.put("sharpen", SharpenView.of(stated, machine));
         model.put("fleet", machine == null ? FleetView.of(answer) : null);
         model.put("one", machine == null ? null : MachineView.of(answer));
+        model.put("tried", tried(kept));
         model.put("notice", "");
         model.put("vals", JSON.writeValueAsString(vals(kept, machine)));
         model.put("poll", poll(kept, told.stage()));
         return model;
+    }
+
+    private TriedView tried(StoredCase kept) {
+        return TriedView.of(trials.orderedStream()
+                .flatMap(t -> t.of(kept.id()).stream())
+                .toList());
     }
 
     /** What every request from the page says of itself. */
