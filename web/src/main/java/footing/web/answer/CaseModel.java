@@ -69,9 +69,8 @@ class CaseModel {
     }
 
     private TriedView tried(StoredCase kept) {
-        return TriedView.of(trials.orderedStream()
-                .flatMap(t -> t.of(kept.id()).stream())
-                .toList());
+        return TriedView.of(
+                trials.orderedStream().flatMap(t -> t.of(kept.id()).stream()).toList());
     }
 
     /** What every request from the page says of itself. */

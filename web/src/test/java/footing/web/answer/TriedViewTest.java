@@ -13,9 +13,12 @@ import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
 
 class TriedViewTest {
     private static final TrialQuote PULL = new TrialQuote(
-            "Pull <12 runs, 2027-02-06>", "Airless is better.", List.of("Lane 3 was driven twice."), List.of("Nobody in line."));
-    private static final TrialQuote RIDE =
-            new TrialQuote("Ride (10 runs, 2027-02-06)", "Alike.", List.of(), List.of("Nobody in line.", "No exposure."));
+            "Pull <12 runs, 2027-02-06>",
+            "Airless is better.",
+            List.of("Lane 3 was driven twice."),
+            List.of("Nobody in line."));
+    private static final TrialQuote RIDE = new TrialQuote(
+            "Ride (10 runs, 2027-02-06)", "Alike.", List.of(), List.of("Nobody in line.", "No exposure."));
 
     private static String page(TriedView tried) {
         ClassLoaderTemplateResolver templates = new ClassLoaderTemplateResolver();
