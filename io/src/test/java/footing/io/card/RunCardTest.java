@@ -3,13 +3,16 @@ package footing.io.card;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import footing.core.trial.RunPlan;
+import footing.core.trial.TrialKind;
 import footing.io.paper.Paper;
 import footing.io.trial.Measure;
 import footing.io.trial.RunSheet;
+import footing.io.words.TrialCautions;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -18,6 +21,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class RunCardTest {
     private static byte[] written(Measure measure, int pairs, List<String> surfaces) throws IOException {
@@ -38,6 +42,23 @@ class RunCardTest {
     void write_whatCanHurt_cautionsStandAboveTheRuns(Measure measure, String caution) throws IOException {
         assertThat(printed(measure, 4, List.of("")))
                 .containsSubsequence(caution, "operator's manual", "The runs, in this order");
+    }
+
+    @ParameterizedTest
+    @EnumSource(TrialKind.class)
+    void write_anyKind_allItsCautionsStandAboveTheRuns(TrialKind kind) throws IOException {
+        Measure first = Arrays.stream(Measure.values())
+                .filter(m -> m.kind() == kind)
+                .findFirst()
+                .orElseThrow();
+        String text = printed(first, 2, List.of(""));
+        int runs = text.indexOf("The runs, in this order");
+
+        assertThat(TrialCautions.of(kind))
+                .hasSizeGreaterThanOrEqualTo(2)
+                .allSatisfy(c -> assertThat(text.indexOf(c.replace('\u2019', '\'')))
+                        .as(c)
+                        .isBetween(0, runs));
     }
 
     @Test
