@@ -72,11 +72,13 @@
   // Moves on to the next open run once the one that is chosen is written down.
   function changed() {
     const written = done();
+    const covered = new Set(photos ? photos.places() : []);
     for (const option of place.options) {
-      option.textContent = (written.has(option.value) ? '✓ ' : '') + option.dataset.words;
+      option.textContent = (written.has(option.value) ? '✓ ' : covered.has(option.value) ? 'photo, ' : '') + option.dataset.words;
     }
     if (place.value === '' || written.has(place.value)) {
-      const next = Array.from(place.options).find(o => o.value && !written.has(o.value));
+      const next = Array.from(place.options).find(o => o.value && !written.has(o.value) && !covered.has(o.value))
+        || Array.from(place.options).find(o => o.value && !written.has(o.value));
       place.value = next ? next.value : '';
     }
     show();
@@ -99,6 +101,14 @@
     delete all[sentAs];
     setSent(all);
     keepPage();
+  }
+
+  // The value of a photo, once somebody has looked at it, is entered as if it were typed.
+  function use(which, number) {
+    place.value = which;
+    value.value = number;
+    show();
+    document.getElementById('now').scrollIntoView({ block: 'start' });
   }
 
   function press(key) {
@@ -156,6 +166,7 @@
     option.dataset.words = option.textContent;
   }
   const queue = footingQueue('footing-field-' + form.dataset.name, { words, lacks, stamp, clear, refill, changed, kept, takenBack });
+  let photos = null;
   const known = sent();
   last.querySelectorAll('li').forEach(li => { delete known[li.dataset.sentAs]; });
   setSent(known);
@@ -165,6 +176,11 @@
   }
   place.addEventListener('change', show);
   queue.start();
+  if (document.getElementById('photos')) {
+    photos = footingPhotos('footing-photos-' + form.dataset.name, {
+      place: () => place.value, words: which => planned(which)?.dataset.words || 'Run', changed, use
+    }, queue);
+  }
   changed();
   prepare();
 })();

@@ -1,5 +1,6 @@
 package footing.web.trial;
 
+import footing.io.words.PhotoWords;
 import footing.io.words.TrialCautions;
 import footing.io.words.TrialWords;
 import footing.web.store.CaseStore;
@@ -31,10 +32,12 @@ import org.springframework.web.servlet.ModelAndView;
 class FieldController {
     private final CaseStore cases;
     private final TrialStore store;
+    private final PhotoStore photos;
 
-    FieldController(CaseStore cases, TrialStore store) {
+    FieldController(CaseStore cases, TrialStore store, PhotoStore photos) {
         this.cases = cases;
         this.store = store;
+        this.photos = photos;
     }
 
     /**
@@ -50,6 +53,19 @@ class FieldController {
 
     /** A run written down, for the list. */
     record Last(String sentAs, String place, String said, boolean undone) {}
+
+    /**
+     * A photo taken, for the list.
+     *
+     * @param number its value without a unit; empty if there is none to write down
+     */
+    record Taken(String sentAs, String place, String number, PhotoLine line) {
+        static Taken of(Setup setup, Photo photo) {
+            Photo.Read seen = photo.seen();
+            String number = seen == null ? "" : seen.value();
+            return new Taken(photo.sentAs(), photo.place(), number, PhotoLine.of(setup, photo));
+        }
+    }
 
     /** @param kept the mark of the run just kept by a browser without scripts */
     @GetMapping
@@ -76,6 +92,11 @@ class FieldController {
         model.put("plan", plan);
         model.put("next", next(plan, runs));
         model.put("last", last(setup, runs));
+        model.put("parts", Photo.parts(setup));
+        model.put(
+                "photos",
+                photos.list(trial.id()).stream().map(p -> Taken.of(setup, p)).toList());
+        model.put("tried", PhotoWords.TRIED);
         model.put("outcome", outcome);
         model.put("typed", typed);
         model.put("limits", TrialWords.limits(setup.kind()));

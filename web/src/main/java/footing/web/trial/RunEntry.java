@@ -81,7 +81,7 @@ record RunEntry(String sentAs, String place, String made, Map<String, String> ce
     }
 
     /** The sender's clock if it tells a time that can be, else this machine's. */
-    private static String made(String sent) {
+    static String made(String sent) {
         try {
             Instant at = Instant.parse(sent);
             int year = at.atZone(ZoneOffset.UTC).getYear();

@@ -1,5 +1,6 @@
 package footing.web.trial;
 
+import footing.io.words.PhotoWords;
 import footing.web.store.CaseStore;
 import footing.web.store.FileName;
 import footing.web.store.StoredCase;
@@ -26,10 +27,12 @@ import org.springframework.web.servlet.ModelAndView;
 class TrialController {
     private final CaseStore cases;
     private final TrialStore store;
+    private final PhotoStore photos;
 
-    TrialController(CaseStore cases, TrialStore store) {
+    TrialController(CaseStore cases, TrialStore store, PhotoStore photos) {
         this.cases = cases;
         this.store = store;
+        this.photos = photos;
     }
 
     @GetMapping
@@ -46,6 +49,8 @@ class TrialController {
         model.put("fault", fault);
         Setup setup = trial.setup();
         model.put("runs", setup == null ? List.of() : RunLine.of(setup, runs));
+        model.put("photos", setup == null ? List.of() : PhotoLine.of(setup, photos.list(trial.id())));
+        model.put("tried", PhotoWords.TRIED);
         model.put("open", setup == null ? 0 : open(setup, runs));
         return new ModelAndView("trial/page", model, status);
     }
