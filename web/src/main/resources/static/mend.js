@@ -11,6 +11,7 @@
   }
   const drawing = document.createElementNS(SVG, 'svg');
   let held = null;
+  let dragged = false;
 
   const what = () => document.querySelector('[name=what]:checked').value;
   const points = kind => boxes[kind].value.trim().split(/\s+/).filter(p => /^[\d.]+,[\d.]+$/.test(p)).map(p => p.split(',').map(Number));
@@ -66,9 +67,15 @@
     }
   }
 
+  // The click that ends a drag sets no point.
+  function released() {
+    dragged = held !== null;
+    held = null;
+    setTimeout(() => { dragged = false; });
+  }
+
   function clicked(event) {
-    if (held) {
-      held = null;
+    if (dragged) {
       return;
     }
     const kind = what();
@@ -86,6 +93,8 @@
     document.getElementById('tools').hidden = false;
     drawing.addEventListener('pointerdown', pressed);
     drawing.addEventListener('pointermove', moved);
+    drawing.addEventListener('pointerup', released);
+    drawing.addEventListener('pointercancel', released);
     drawing.addEventListener('click', clicked);
     document.getElementById('take-last').addEventListener('click', () => set(what(), points(what()).slice(0, -1)));
     document.getElementById('take-all').addEventListener('click', () => set(what(), []));

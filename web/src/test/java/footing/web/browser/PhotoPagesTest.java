@@ -97,6 +97,7 @@ class PhotoPagesTest extends InBrowser {
         assertThat(page.locator("#pointed")).containsText("4 of 4 corners");
         String before = page.locator("#corners").inputValue();
         Locator corner = page.locator("circle.corners").first();
+        corner.scrollIntoViewIfNeeded();
         BoundingBox from = corner.boundingBox();
         page.mouse().move(from.x + from.width / 2, from.y + from.height / 2);
         page.mouse().down();
