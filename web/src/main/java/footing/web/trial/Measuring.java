@@ -82,8 +82,8 @@ class Measuring {
                             said,
                             print.doubts().stream().map(PhotoWords::of).toList(),
                             outline == null ? "" : value(setup, outline),
-                            Spots.write(print.corners()),
-                            Spots.write(Spots.thinned(print.border(), MENDABLE))),
+                            Pointed.write(print.corners()),
+                            Pointed.write(Pointed.thinned(print.border(), MENDABLE))),
                     print.overlay().png());
         } else {
             refused(photo, (Seen.Refused) seen);
@@ -144,7 +144,7 @@ class Measuring {
     }
 
     private static List<Spot> spots(String text) {
-        return Spots.read(text).orElse(List.of());
+        return Pointed.read(text).orElse(List.of());
     }
 
     private static Card card(Setup setup) {

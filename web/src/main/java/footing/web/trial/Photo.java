@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param part what it shows: {@value #PRINT}, {@value #BEFORE} or {@value #AFTER}
  * @param made when it came into the sender's hands
- * @param corners by hand, as {@link Spots} writes them; empty to have them found
+ * @param corners by hand, as {@link Pointed} writes them; empty to have them found
  * @param border by hand
  * @param seen null until something was read off it
  */

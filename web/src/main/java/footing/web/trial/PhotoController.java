@@ -115,11 +115,11 @@ class PhotoController {
     }
 
     private static String fault(Photo photo, String corners, String border) {
-        Optional<List<Spot>> four = Spots.read(corners);
+        Optional<List<Spot>> four = Pointed.read(corners);
         if (four.isEmpty() || (!four.get().isEmpty() && !PrintAsked.areCorners(four.get()))) {
             return "Four corners of the sheet, card or frame would fit, as x,y x,y x,y x,y in pixels of the photo.";
         }
-        Optional<List<Spot>> edge = Spots.read(border);
+        Optional<List<Spot>> edge = Pointed.read(border);
         int fewest = fewest(photo);
         if (edge.isEmpty() || (!edge.get().isEmpty() && edge.get().size() < fewest)) {
             return "A border by hand has at least " + fewest + " points, one after the other.";

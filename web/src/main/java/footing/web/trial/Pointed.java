@@ -2,35 +2,19 @@ package footing.web.trial;
 
 import footing.io.form.Written;
 import footing.io.photo.Spot;
+import footing.io.photo.Spots;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** Places in a picture as texts: '10,20 30,40'. */
-final class Spots {
-    private static final int MOST = 2000;
-    private static final String NUMBER = "(\\d{1,5}(?:\\.\\d{1,4})?)";
-    private static final Pattern PLACE = Pattern.compile(NUMBER + "," + NUMBER);
-
-    private Spots() {}
+/** What is pointed at on a photo, as texts. */
+final class Pointed {
+    private Pointed() {}
 
     /** Empty if it is no such text; no places of a blank one. */
     static Optional<List<Spot>> read(String text) {
-        List<Spot> spots = new ArrayList<>();
-        if (text.isBlank()) {
-            return Optional.of(spots);
-        }
-        for (String word : text.strip().split("\\s+", -1)) {
-            Matcher m = PLACE.matcher(word);
-            if (!m.matches() || spots.size() >= MOST) {
-                return Optional.empty();
-            }
-            spots.add(new Spot(Double.parseDouble(m.group(1)), Double.parseDouble(m.group(2))));
-        }
-        return Optional.of(spots);
+        return text.isBlank() ? Optional.of(List.of()) : Optional.ofNullable(Spots.read(text));
     }
 
     static String write(List<Spot> spots) {
