@@ -47,7 +47,7 @@ public final class ProcessorTime {
                 THREADS);
     }
 
-    private static long used() {
+    static long used() {
         return ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class).getProcessCpuTime();
     }
 

@@ -33,8 +33,8 @@ import picocli.CommandLine.Spec;
                 "Says what records teach: how often tires go flat, how long sets last, what is done about a flat.",
         footer = {
             "",
-            "Rows that can't be are listed with the reason, and nothing is learned until they are mended or",
-            "--leave-out is given."
+            "Rows that can't be are listed with the reason and not counted. --write, and a file most of whose rows",
+            "can't be, need --leave-out to go on without them."
         })
 final class LearnCommand implements Callable<Integer> {
     private static final int MOST_LISTED = 50;
@@ -57,7 +57,7 @@ final class LearnCommand implements Callable<Integer> {
             description = "Which column is which, a line such as date: Day worked.")
     private @Nullable Path columns;
 
-    @Option(names = "--leave-out", description = "Learn from the rest if some rows can't be.")
+    @Option(names = "--leave-out", description = "Go on without the rows that can't be.")
     private boolean leaveOut;
 
     @Option(
@@ -87,16 +87,13 @@ final class LearnCommand implements Callable<Integer> {
                 ? null
                 : CaseArgument.of(caseFile).read(terminal, err).stated();
         Records records = read();
-        if (!records.refused().isEmpty() && !leaveOut && !json) {
-            throw new BadInput(refusal(records));
-        }
+        checkEnough(records);
         Background background = stated == null ? Background.NONE : new CaseBackground(stated);
         Learned learned = Learner.learn(records.log(), background, wearLimit);
         if (json) {
             LearnedJson.write(records, learned, out);
-            return records.refused().isEmpty() || leaveOut ? 0 : 2;
+            return 0;
         }
-        records.refused().forEach(p -> err.println(terminal.letters().shown("left out: " + p)));
         out.print(LearnedText.of(records, learned, terminal.letters()));
         if (write && caseFile != null && stated != null) {
             LearnedWriting writing = new LearnedWriting(Path.of(caseFile), stated, Path.of(file), learned);
@@ -137,12 +134,23 @@ final class LearnCommand implements Callable<Integer> {
         }
     }
 
-    private static String refusal(Records records) {
-        List<Problem> some = records.refused().stream().limit(MOST_LISTED).toList();
-        int more = records.refused().size() - some.size();
-        return records.refused().size() + " of " + records.rows() + " rows can't be:\n" + told(some)
-                + (more > 0 ? "\nand " + more + " more" : "")
-                + "\nMend them, or give --leave-out to learn from the rest.";
+    /** The rest may answer for the rows that can't be, but not be put to use or be the smaller part unasked. */
+    private void checkEnough(Records records) throws BadInput {
+        int refused = records.refused().size();
+        if (records.rows() > 0 && refused == records.rows()) {
+            throw new BadInput("none of " + records.rows() + " rows can be:\n" + some(records));
+        }
+        if (refused > 0 && !leaveOut && (write || 2 * refused > records.rows())) {
+            throw new BadInput(refused + " of " + records.rows() + " rows can't be:\n" + some(records)
+                    + "\nMend them, or give --leave-out to "
+                    + (write ? "write what the rest teaches." : "learn from the rest."));
+        }
+    }
+
+    private static String some(Records records) {
+        int more = records.refused().size() - MOST_LISTED;
+        return told(records.refused().stream().limit(MOST_LISTED).toList())
+                + (more > 0 ? "\nand " + more + " more" : "");
     }
 
     private static String told(List<Problem> problems) {

@@ -9,6 +9,8 @@ import footing.io.words.Lists;
 
 /** What records teach, on a terminal. */
 public final class LearnedText {
+    private static final int MOST_LISTED = 50;
+
     private LearnedText() {}
 
     public static String of(Records records, Learned learned, Letters letters) {
@@ -18,12 +20,17 @@ public final class LearnedText {
         if (!records.ignored().isEmpty()) {
             lines.paragraph("Columns kept and not read: " + Lists.and(records.ignored()) + ".");
         }
+        refused(lines, records);
         lines.head("Flats");
         learned.flats().forEach(f -> lines.item(LearnedWords.flats(f)));
+        learned.crews().forEach(c -> LearnedWords.crew(c).ifPresent(lines::item));
+        learned.trends().forEach(t -> lines.item(LearnedWords.trend(t)));
         lines.item(LearnedWords.wear(learned.wear()));
+        LearnedWords.byAge(learned.wear()).ifPresent(lines::item);
         if (!learned.lives().isEmpty()) {
             lines.head("Lives of sets");
             learned.lives().forEach(l -> lines.item(LearnedWords.life(l)));
+            learned.contrasts().forEach(c -> lines.item(LearnedWords.contrast(c)));
         }
         treads(lines, learned);
         for (Learned.Fixes fixes : learned.fixes()) {
@@ -34,6 +41,21 @@ public final class LearnedText {
             }
         }
         return lines.toString();
+    }
+
+    private static void refused(Lines lines, Records records) {
+        int count = records.refused().size();
+        if (count == 0) {
+            return;
+        }
+        lines.head((count == 1 ? "1 row" : count + " rows") + " not counted");
+        records.refused().stream()
+                .limit(MOST_LISTED)
+                .forEach(p ->
+                        lines.item("line " + p.line() + ": " + (p.path().isEmpty() ? "" : p.path() + ": ") + p.said()));
+        if (count > MOST_LISTED) {
+            lines.item("and " + (count - MOST_LISTED) + " more; --json lists all");
+        }
     }
 
     private static void treads(Lines lines, Learned learned) {

@@ -61,6 +61,11 @@ public record Entry(
         return event == Event.FIT && spot == Spot.METER;
     }
 
+    /** True for a count of flats from memory: those of the year up to its date. */
+    boolean isRemembered() {
+        return event == Event.FLAT && detail.about();
+    }
+
     /** The row without its line, to find its twin by. */
     Entry withoutLine() {
         return new Entry(0, date, machine, event, hours, spot, assembly, detail);

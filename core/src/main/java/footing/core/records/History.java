@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** What the rows of one machine amount to: hours watched, flats, sets, depths. */
 final class History {
@@ -17,13 +18,23 @@ final class History {
     final double endHours;
     final List<SetSpan> sets = new ArrayList<>();
     final Map<String, TreadWear.Readings> depths = new LinkedHashMap<>();
-    /** Counted flats, and flats of a count from memory. */
+    /** True if a row says when recording began, so that nothing was watched before. */
+    final boolean hasBegin;
+
+    /** Flats written down one by one. */
     double counted;
 
-    double remembered;
+    final List<Remembered> remembered = new ArrayList<>();
 
     private final List<Entry> rows;
-    private final Meter meter;
+    private final List<Double> flatsAt = new ArrayList<>();
+    final Meter meter;
+
+    /** What a meter resolves; a flat at no age at all would have no likelihood. */
+    private static final double FIRST_HOUR = 1;
+
+    /** Flats from memory, of the year up to a day. */
+    record Remembered(LocalDate to, double flats) {}
 
     private static final class Open {
         final String assembly;
@@ -45,8 +56,9 @@ final class History {
         this.machine = machine;
         this.rows = List.copyOf(rows);
         meter = new Meter(rows);
-        int first = index(Event.BEGIN, true, 0);
-        int last = index(Event.END, false, rows.size() - 1);
+        int first = index(Event.BEGIN, true, firstWatched());
+        int last = index(Event.END, false, lastWatched());
+        hasBegin = rows.get(first).event() == Event.BEGIN;
         begin = rows.get(first).date();
         end = rows.get(last).date();
         beginHours = meter.at(first);
@@ -57,6 +69,23 @@ final class History {
     double hours() {
         double hours = endHours - beginHours;
         return hours > 0 ? hours : 0;
+    }
+
+    /** A count from memory is no sign that anybody was watching then. */
+    private int firstWatched() {
+        int i = 0;
+        while (i < rows.size() - 1 && rows.get(i).isRemembered()) {
+            i++;
+        }
+        return i;
+    }
+
+    private int lastWatched() {
+        int i = rows.size() - 1;
+        while (i > 0 && rows.get(i).isRemembered()) {
+            i--;
+        }
+        return i;
     }
 
     private int index(Event event, boolean earliest, int otherwise) {
@@ -111,17 +140,33 @@ final class History {
 
     private void flat(Map<Spot, Open> on, Entry row, double x) {
         double flats = row.detail().quantity().orElse(1);
-        if (row.detail().about()) {
-            remembered += flats;
+        if (row.isRemembered()) {
+            remembered.add(new Remembered(row.date(), flats));
             return;
         }
         counted += flats;
+        for (int i = 0; i < flats && !Double.isNaN(x); i++) {
+            flatsAt.add(x);
+        }
         Open set = row.spot() == null ? null : on.get(row.spot());
         if (set != null) {
             for (int i = 0; i < flats; i++) {
                 set.flats.add(x);
             }
         }
+    }
+
+    /** Of the flats written down one by one; empty if too few have a place in the hours. */
+    Optional<FlatsTrend> trend() {
+        double watched = hours();
+        return watched > 0
+                ? FlatsTrend.of(
+                        flatsAt.stream()
+                                .map(x -> Math.min(Math.max(x - beginHours, FIRST_HOUR), watched))
+                                .sorted()
+                                .toList(),
+                        watched)
+                : Optional.empty();
     }
 
     private void tread(Map<Spot, Open> on, Entry row, double x) {

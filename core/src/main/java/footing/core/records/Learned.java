@@ -7,17 +7,26 @@ import java.util.OptionalDouble;
 /**
  * What records teach, each with what it was counted from.
  *
+ * @param crews whether the machines of each crew differ
+ * @param trends machines whose flats are many enough to tell whether they come more often by and by
  * @param wear whether worn tires go flat more
+ * @param contrasts assemblies of one position side by side
  */
 public record Learned(
         List<Flats> flats,
+        List<Crew> crews,
+        List<Trend> trends,
         Wear wear,
         List<SetLife> lives,
+        List<Contrast> contrasts,
         List<TreadWear.HoursLeft> treads,
         List<String> untold,
         List<Fixes> fixes) {
     public Learned {
         flats = List.copyOf(flats);
+        crews = List.copyOf(crews);
+        trends = List.copyOf(trends);
+        contrasts = List.copyOf(contrasts);
         lives = List.copyOf(lives);
         treads = List.copyOf(treads);
         untold = List.copyOf(untold);
@@ -54,8 +63,69 @@ public record Learned(
         }
     }
 
-    /** Whether flats come more often on worn sets; no law if too few flats have a set of known age. */
-    public record Wear(int flats, int sets, Optional<PowerLaw> law) {
+    /** The machines of one crew side by side. */
+    public record Crew(String crew, CrewContrast contrast) {}
+
+    /** One machine's flats over the hours it was watched. */
+    public record Trend(String machine, FlatsTrend trend) {}
+
+    /**
+     * Two assemblies of one position.
+     *
+     * @param wornOut of {@code sets} of the first; {@code otherWornOut} of {@code otherSets} of the other
+     * @param ratio of how often they wear out at the same age; empty if sets of both were never watched at the same age
+     * @param chance of so great a difference if they are alike
+     */
+    public record Contrast(
+            String assembly,
+            String other,
+            int sets,
+            int wornOut,
+            int otherSets,
+            int otherWornOut,
+            Optional<LifeContrast> ratio,
+            double chance) {
+        private static final double SURE = 0.05;
+
+        public enum Lasts {
+            LONGER,
+            SHORTER,
+            CANT_TELL
+        }
+
+        static Contrast of(String assembly, String other, List<Life> lives, List<Life> others) {
+            Optional<LifeContrast> ratio = LifeContrast.of(lives, others);
+            return new Contrast(
+                    assembly,
+                    other,
+                    lives.size(),
+                    worn(lives),
+                    others.size(),
+                    worn(others),
+                    ratio,
+                    ratio.map(r -> r.chance(lives, others)).orElse(1.0));
+        }
+
+        private static int worn(List<Life> lives) {
+            return (int) lives.stream().filter(Life::wornOut).count();
+        }
+
+        /** Longer or shorter only if kinds alike would differ so much less than one time in twenty. */
+        public Lasts lasts() {
+            if (ratio.isEmpty() || !(chance < SURE)) {
+                return Lasts.CANT_TELL;
+            }
+            return ratio.get().logRatio() < 0 ? Lasts.LONGER : Lasts.SHORTER;
+        }
+    }
+
+    /**
+     * Whether flats come more often on worn sets.
+     *
+     * @param law empty if too few flats have a set of known age
+     * @param byAge flats of a set by its age, with no law assumed
+     */
+    public record Wear(int flats, int sets, Optional<PowerLaw> law, MeanCumulative byAge) {
         public enum Says {
             MORE,
             LESS,

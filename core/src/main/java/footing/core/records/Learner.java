@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -50,10 +51,14 @@ public final class Learner {
                 .filter(r -> !r.set().contains(", until "))
                 .forEach(r ->
                         wear.left(r, wearLimit, Limits.SHARE).ifPresentOrElse(left::add, () -> untold.add(r.set())));
-        return new Learned(flats(), wear(), lives(), left, untold, fixes());
+        Map<String, List<Watched>> crews = crews();
+        List<Learned.Trend> trends = histories.stream()
+                .flatMap(h -> h.trend().map(t -> new Learned.Trend(h.machine, t)).stream())
+                .toList();
+        return new Learned(flats(crews), contrasts(crews), trends, wear(), lives(), contrasts(), left, untold, fixes());
     }
 
-    private List<Learned.Flats> flats() {
+    private Map<String, List<Watched>> crews() {
         Map<String, List<Watched>> crews = new LinkedHashMap<>();
         Set<String> seen = new HashSet<>();
         for (History h : histories) {
@@ -67,6 +72,17 @@ public final class Learner {
                         .add(Watched.never(machine));
             }
         }
+        return crews;
+    }
+
+    private static List<Learned.Crew> contrasts(Map<String, List<Watched>> crews) {
+        List<Learned.Crew> all = new ArrayList<>();
+        crews.forEach((crew, machines) -> all.add(new Learned.Crew(
+                crew, CrewContrast.of(machines.stream().map(Watched::weighed).toList()))));
+        return all;
+    }
+
+    private List<Learned.Flats> flats(Map<String, List<Watched>> crews) {
         List<Learned.Flats> all = new ArrayList<>();
         crews.forEach((crew, machines) -> {
             CrewRates rates =
@@ -83,7 +99,7 @@ public final class Learner {
                 .flatMap(s -> s.window().stream())
                 .toList();
         int flats = windows.stream().mapToInt(w -> w.ages().size()).sum();
-        return new Learned.Wear(flats, windows.size(), PowerLaw.of(windows));
+        return new Learned.Wear(flats, windows.size(), PowerLaw.of(windows), MeanCumulative.of(windows));
     }
 
     private Stream<SetSpan> sets() {
@@ -122,6 +138,32 @@ public final class Learner {
                 WeibullFit.of(lives),
                 SurvivalCurve.of(lives),
                 LifePosterior.of(lives, bought.stream().toList(), background.life(assembly)));
+    }
+
+    /** Every two assemblies that sat at the same end, if any of their sets wore out. */
+    private List<Learned.Contrast> contrasts() {
+        List<Learned.Contrast> all = new ArrayList<>();
+        for (Spot spot : List.of(Spot.DRIVE, Spot.CASTER)) {
+            Map<String, List<Life>> lives = new TreeMap<>();
+            sets().filter(s -> s.spot() == spot)
+                    .forEach(s -> s.life()
+                            .ifPresent(l -> lives.computeIfAbsent(s.assembly(), a -> new ArrayList<>())
+                                    .add(l)));
+            List<String> kinds = List.copyOf(lives.keySet());
+            for (int i = 0; i < kinds.size(); i++) {
+                for (int j = i + 1; j < kinds.size(); j++) {
+                    contrast(kinds.get(i), kinds.get(j), lives).ifPresent(all::add);
+                }
+            }
+        }
+        return all;
+    }
+
+    private static Optional<Learned.Contrast> contrast(String one, String other, Map<String, List<Life>> lives) {
+        List<Life> first = lives.getOrDefault(one, List.of());
+        List<Life> second = lives.getOrDefault(other, List.of());
+        Learned.Contrast contrast = Learned.Contrast.of(one, other, first, second);
+        return contrast.wornOut() + contrast.otherWornOut() == 0 ? Optional.empty() : Optional.of(contrast);
     }
 
     /** The machines with hours that take an assembly; all of them if nobody knows which do. */

@@ -69,6 +69,8 @@ public final class Log {
     private void machine(String id, List<Entry> rows) {
         boolean seen = rows.stream().anyMatch(r -> switch (r.event()) {
             case BEGIN, READING, FIT, END -> true;
+            // Whoever remembers a season's flats means a machine; its hours may come from the calendar.
+            case FLAT -> r.isRemembered();
             default -> false;
         });
         if (!seen) {
@@ -161,7 +163,7 @@ public final class Log {
         List<Entry> ends = rows.stream().filter(r -> r.event() == Event.END).toList();
         List<Entry> kept = new ArrayList<>();
         for (Entry row : rows) {
-            boolean counts = row.event() == Event.FLAT || row.event() == Event.OFF;
+            boolean counts = (row.event() == Event.FLAT && !row.isRemembered()) || row.event() == Event.OFF;
             if (counts && !begins.isEmpty() && row.date().isBefore(begins.get(0).date())) {
                 trouble(row, "before recording began on " + begins.get(0).date(), "move the begin or leave it out");
             } else if (counts

@@ -3,6 +3,7 @@ package footing.core.records;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -45,6 +46,16 @@ final class Meter {
     /** Operating hours at a row; NaN if no reading was ever taken. */
     double at(int row) {
         return atRow[row];
+    }
+
+    /** The day of the first reading. */
+    Optional<LocalDate> first() {
+        return days.isEmpty() ? Optional.empty() : Optional.of(LocalDate.ofEpochDay(days.get(0)));
+    }
+
+    /** The day of the last reading. */
+    Optional<LocalDate> last() {
+        return days.isEmpty() ? Optional.empty() : Optional.of(LocalDate.ofEpochDay(days.get(days.size() - 1)));
     }
 
     /** How many readings were taken on or before a day; they stand in the order of time. */

@@ -19,6 +19,8 @@ import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
 public final class PowerLaw {
     private static final double LEAST = 0.02;
     private static final double MOST = 60;
+    /** Of many flats; from memory of MIL-HDBK-189 (1981), table C, and tried by simulation. */
+    private static final double MOST_MISFIT = 0.22;
 
     private final List<Window> windows;
     private final int events;
@@ -101,6 +103,39 @@ public final class PowerLaw {
     /** Twice the log likelihood gained over flats that come evenly: chi-squared with one degree of freedom. */
     public double gainOverEven() {
         return 2 * (profile(shape) - profile(1));
+    }
+
+    /** The shape without most of the bias of the best fit: times (n − 1)/n. */
+    public double unbiasedShape() {
+        return shape * (events - 1) / events;
+    }
+
+    /**
+     * How badly the flats follow the law, by Cramér and von Mises: 1/(12n) + Σ(u − (2i − 1)/(2n))², u the share of its
+     * set's flats due by the i-th of all flats, in order of u.
+     */
+    public double misfit() {
+        double b = unbiasedShape();
+        double[] shares = windows.stream()
+                .flatMapToDouble(w -> w.ages.stream().mapToDouble(t -> due(w, t, b)))
+                .sorted()
+                .toArray();
+        double sum = 1 / (12.0 * events);
+        for (int i = 0; i < events; i++) {
+            double off = shares[i] - (2 * i + 1) / (2.0 * events);
+            sum += off * off;
+        }
+        return sum;
+    }
+
+    private static double due(Window w, double t, double b) {
+        double from = Math.pow(w.from / w.to, b);
+        return (Math.pow(t / w.to, b) - from) / (1 - from);
+    }
+
+    /** True if flats that do follow the law would look worse than these less than one time in twenty. */
+    public boolean fitsPoorly() {
+        return misfit() > MOST_MISFIT;
     }
 
     /**

@@ -2,7 +2,9 @@ package footing.core.records;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
@@ -38,6 +40,16 @@ public final class SurvivalCurve {
             double z = new NormalDistribution().inverseCumulativeProbability((1 + Limits.checked(share)) / 2);
             double width = z * error / (survival * -Math.log(survival));
             return new Limits(Math.pow(survival, Math.exp(width)), Math.pow(survival, Math.exp(-width)));
+        }
+
+        /** Limits on the scale of ln S, by which the limits of the median are found. */
+        private Limits logLimits(double share) {
+            if (!(survival > 0)) {
+                return new Limits(0, 0);
+            }
+            double z = new NormalDistribution().inverseCumulativeProbability((1 + Limits.checked(share)) / 2);
+            double width = Math.exp(z * error / survival);
+            return new Limits(survival / width, Math.min(survival * width, 1));
         }
     }
 
@@ -77,8 +89,27 @@ public final class SurvivalCurve {
 
     /** The first age which no more than half of the sets outlive; empty if more than half always do. */
     public OptionalDouble median() {
+        return first(Step::survival);
+    }
+
+    /**
+     * Limits of the median: the first ages at which the lower and the upper limit of the share (on the scale of ln S) are
+     * down to a half; empty if not even the lower one ever is, and without an upper end if the upper one isn't.
+     *
+     * <p>Source: R. Brookmeyer, J. Crowley, "A Confidence Interval for the Median Survival Time", Biometrics 38 (1982)
+     * 29–41 (from memory).
+     */
+    public Optional<Limits> medianLimits(double share) {
+        OptionalDouble low = first(s -> s.logLimits(share).low());
+        OptionalDouble high = first(s -> s.logLimits(share).high());
+        return low.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Limits(low.getAsDouble(), high.orElse(Double.POSITIVE_INFINITY)));
+    }
+
+    private OptionalDouble first(ToDoubleFunction<Step> share) {
         return steps.stream()
-                .filter(s -> s.survival <= 0.5 + 1e-12)
+                .filter(s -> share.applyAsDouble(s) <= 0.5 + 1e-12)
                 .mapToDouble(Step::age)
                 .findFirst();
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import footing.core.money.ReferenceValue;
 import java.util.stream.Stream;
+import org.hipparchus.distribution.continuous.TDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -31,10 +32,34 @@ class LineTest {
                         line.limits(r.number(1), r.number(2), r.number(3)).low();
                     case "high" ->
                         line.limits(r.number(1), r.number(2), r.number(3)).high();
+                    case "interceptError" ->
+                        Math.sqrt(line.meanSquare() * (1.0 / line.n() + line.meanX() * line.meanX() / line.squaresX()));
+                    case "determination" -> explained(line) / (explained(line) + line.residual());
+                    case "residualDeviation" -> Math.sqrt(line.meanSquare());
+                    case "explained" -> explained(line);
+                    case "deltaError" -> deltaError(line, r.number(1), r.number(2));
+                    case "unsure" -> Math.pow(t(line, (1 + r.number(1)) / 2) * line.slopeError() / line.slope(), 2);
+                    case "chance" ->
+                        2 * new TDistribution(line.n() - 2).cumulativeProbability(line.slope() / line.slopeError());
                     case "reachLow" -> reach(line, r).low();
                     case "reachHigh" -> reach(line, r).high();
                     default -> throw new AssertionError(r.function());
                 });
+    }
+
+    private static double explained(Line line) {
+        return line.slope() * line.slope() * line.squaresX();
+    }
+
+    private static double t(Line line, double p) {
+        return new TDistribution(line.n() - 2).inverseCumulativeProbability(p);
+    }
+
+    /** The error of where the line reaches y by the first order of its parts, s/b·√(k + 1/n + (d/b)²/Sxx). */
+    private static double deltaError(Line line, double y, double more) {
+        double off = line.reaching(y) - line.meanX();
+        double squares = more + 1.0 / line.n() + off * off / line.squaresX();
+        return Math.sqrt(line.meanSquare() * squares) / Math.abs(line.slope());
     }
 
     private static Limits reach(Line line, ReferenceValue r) {

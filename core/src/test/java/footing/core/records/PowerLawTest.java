@@ -8,8 +8,12 @@ import footing.core.money.ReferenceValue;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.random.RandomGenerator;
+import java.util.random.RandomGeneratorFactory;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -33,7 +37,13 @@ class PowerLawTest {
                     case "rate" -> law.rate();
                     case "scale" -> Math.pow(law.rate(), -1 / law.shape());
                     case "intensity" -> law.intensity(r.number(1));
-                    case "unbiased" -> law.shape() * (law.events() - 1) / law.events();
+                    case "unbiased" -> law.unbiasedShape();
+                    case "hoursBetween" -> 1 / law.intensity(r.number(1));
+                    case "exactLow90" -> exact(law, 0.05);
+                    case "exactHigh90" -> exact(law, 0.95);
+                    case "misfit" -> law.misfit();
+                    case "evenRate" -> law.events() / watched(r.inputs().get(0));
+                    case "evenLog" -> law.logLikelihood() - law.gainOverEven() / 2;
                     case "logLikelihood" -> law.logLikelihood();
                     case "gain" -> law.gainOverEven();
                     case "low95" -> law.limits(0.95).low();
@@ -55,8 +65,70 @@ class PowerLawTest {
                 switch (r.function()) {
                     case "groupedShape" -> law.shape();
                     case "groupedRate" -> law.rate();
+                    case "groupedHours" -> 1 / law.intensity(ends[ends.length - 1]);
                     default -> law.intensity(ends[ends.length - 1]);
                 });
+    }
+
+    /** Of one system watched from new, 2n times the shape over its best fit is chi-squared with 2n degrees of freedom. */
+    private static double exact(PowerLaw law, double p) {
+        int degrees = 2 * law.events();
+        return law.shape() * new ChiSquaredDistribution(degrees).inverseCumulativeProbability(p) / degrees;
+    }
+
+    private static double watched(String id) {
+        return DataSet.windows(id).stream().mapToDouble(w -> w.to() - w.from()).sum();
+    }
+
+    /** Chances of the valve seats' statistics if they came evenly (R 4.2), as printed: .02648, .0086524, .18453. */
+    @Test
+    void statistics_ofValveSeatsAndNist_haveTheirChances() {
+        PowerLaw seats = law("seats");
+        assertThat(1 - new ChiSquaredDistribution(1).cumulativeProbability(seats.gainOverEven()))
+                .isCloseTo(0.02648, within(6e-6));
+        assertThat(new ChiSquaredDistribution(96).cumulativeProbability(seats.militaryHandbook()))
+                .isCloseTo(0.0086524, within(6e-8));
+        assertThat(2
+                        * new NormalDistribution()
+                                .cumulativeProbability(law("nist").laplace()))
+                .isCloseTo(0.18453, within(6e-6));
+    }
+
+    /** Two flats of one age on one set: both count. */
+    @Test
+    void of_sameAgeTwice_countsBoth() {
+        assertThat(law("seats").events()).isEqualTo(48);
+        assertThat(DataSet.windows("seats")).hasSize(41).anyMatch(w -> w.ages().equals(List.of(326.0, 653.0, 653.0)));
+    }
+
+    /** Thirty flats that do follow a law look worse than the limit one time in twenty, within four standard errors. */
+    @Test
+    void fitsPoorly_flatsThatFollowTheLaw_oneTimeInTwenty() {
+        RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(20270301);
+        int trials = 4000;
+        int poor = 0;
+        for (int i = 0; i < trials; i++) {
+            List<Double> ages = random.doubles(30)
+                    .map(u -> 1000 * Math.pow(u, 1 / 1.6))
+                    .sorted()
+                    .boxed()
+                    .toList();
+            poor += PowerLaw.of(List.of(new PowerLaw.Window(0, 1000, ages)))
+                            .orElseThrow()
+                            .fitsPoorly()
+                    ? 1
+                    : 0;
+        }
+        assertThat(poor / (double) trials).isBetween(0.05 - 4 * 0.00345, 0.05 + 4 * 0.00345);
+    }
+
+    @Test
+    void fitsPoorly_allFlatsInTheMiddle_isSaid() {
+        List<Double> middle = IntStream.range(0, 20).mapToObj(i -> 480.0 + i).toList();
+        assertThat(PowerLaw.of(List.of(new PowerLaw.Window(0, 1000, middle)))
+                        .orElseThrow()
+                        .fitsPoorly())
+                .isTrue();
     }
 
     private static PowerLaw law(String id) {

@@ -48,8 +48,20 @@ class RatesTest {
             case "mean" -> rate.mean();
             case "meanHours" -> 1 / rate.mean();
             case "chanceOf" -> rate.chanceOf(r.whole(3), r.number(2));
+            case "chanceUpTo" ->
+                IntStream.rangeClosed(0, r.whole(3))
+                        .mapToDouble(n -> rate.chanceOf(n, r.number(2)))
+                        .sum();
+            case "nextMean" -> moment(rate, r.number(2), 1);
+            case "nextVariance" -> moment(rate, r.number(2), 2) - Math.pow(moment(rate, r.number(2), 1), 2);
             default -> throw new AssertionError(r.function());
         };
+    }
+
+    private static double moment(GammaRate rate, double hours, int power) {
+        return IntStream.range(0, 400)
+                .mapToDouble(n -> Math.pow(n, power) * rate.chanceOf(n, hours))
+                .sum();
     }
 
     @Test

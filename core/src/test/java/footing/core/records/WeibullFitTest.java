@@ -14,6 +14,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class WeibullFitTest {
     private static final double Z95 = new NormalDistribution().inverseCumulativeProbability(0.975);
 
+    private static final double Z90 = new NormalDistribution().inverseCumulativeProbability(0.95);
+
     static Stream<ReferenceValue> references() {
         return ReferenceValue.read(WeibullFitTest.class, "weibull.tsv");
     }
@@ -41,6 +43,14 @@ class WeibullFitTest {
                     case "t50" -> fit.quantile(0.5);
                     case "waldScaleLow95" -> fit.scale() * Math.exp(-Z95 * Math.sqrt(c.mu()));
                     case "waldScaleHigh95" -> fit.scale() * Math.exp(Z95 * Math.sqrt(c.mu()));
+                    case "waldMuLow90" -> Math.log(fit.scale()) - Z90 * Math.sqrt(c.mu());
+                    case "waldMuHigh90" -> Math.log(fit.scale()) + Z90 * Math.sqrt(c.mu());
+                    case "waldSigmaLow90" -> Math.exp(-Z90 * fit.shape() * Math.sqrt(c.sigma())) / fit.shape();
+                    case "waldSigmaHigh90" -> Math.exp(Z90 * fit.shape() * Math.sqrt(c.sigma())) / fit.shape();
+                    case "waldShapeLow95" -> fit.shape() * Math.exp(-Z95 * fit.shape() * Math.sqrt(c.sigma()));
+                    case "waldShapeHigh95" -> fit.shape() * Math.exp(Z95 * fit.shape() * Math.sqrt(c.sigma()));
+                    case "noMemoryMean" ->
+                        new Lives(DataSet.lives(reference.inputs().get(0))).scale(1);
                     case "waldT10Low95" -> wald(fit, 0.1, -Z95);
                     case "waldT10High95" -> wald(fit, 0.1, Z95);
                     case "waldT50Low95" -> wald(fit, 0.5, -Z95);

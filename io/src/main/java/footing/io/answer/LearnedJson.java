@@ -17,8 +17,14 @@ import java.io.Writer;
  *   "refused": [ {"line","column","read","reason","mend"} ],
  *   "flats": [ {"machine","crew","counted","remembered","hours","hoursGuessed","airHours","likely","low","high",
  *               "upperBoundOnly","ownLow","ownHigh","sentence"} ],
- *   "wornTires": {"flats","sets","says","effect","shape","shapeLow95","shapeHigh95","sentence"},
- *   "lives": [ {"assembly","sets","wornOut","bought","likely","low","high","unsure","shape","sentence"} ],
+ *   "crews": [ {"crew","machines","flats","airHours","differ","sentence"} ],
+ *   "trends": [ {"machine","flats","hours","says","hoursBetween","low","high","sentence"} ],
+ *   "wornTires": {"flats","sets","says","effect","shape","shapeLow95","shapeHigh95","fitsPoorly","sentence",
+ *                 "byAge": [ {"age","sets","flats","low","high"} ]},
+ *   "lives": [ {"assembly","sets","wornOut","bought","likely","low","high","unsure","shape","curveMedian",
+ *               "curveMedianLow","curveMedianHigh","sentence"} ],
+ *   "contrasts": [ {"assembly","other","sets","wornOut","otherSets","otherWornOut","lasts","ratio","low","high",
+ *                   "sentence"} ],
  *   "treads": [ {"set","readings","left","low","high","sentence"} ], "treadsNotKnown": [..],
  *   "fixes": [ {"crew","flats","shares": [ {"name","stated","count","share","low","high"} ],
  *               "delays": [ {"name","count","low","likely","high"} ]} ] }
@@ -37,8 +43,11 @@ public final class LearnedJson {
                 json.text("format", FORMAT);
                 head(json, records);
                 json.objects("flats", learned.flats(), f -> flats(json, f));
+                json.objects("crews", learned.crews(), c -> LearnedContrasts.crew(json, c));
+                json.objects("trends", learned.trends(), t -> LearnedContrasts.trend(json, t));
                 json.object("wornTires", () -> wear(json, learned.wear()));
                 json.objects("lives", learned.lives(), l -> life(json, l));
+                json.objects("contrasts", learned.contrasts(), c -> LearnedContrasts.lives(json, c));
                 json.objects("treads", learned.treads(), t -> {
                     json.text("set", t.set());
                     json.whole("readings", t.readings());
@@ -97,7 +106,14 @@ public final class LearnedJson {
         json.number("shape", wear.law().map(l -> l.shape()).orElse(null));
         json.number("shapeLow95", wear.law().map(l -> l.limits(0.95).low()).orElse(null));
         json.number("shapeHigh95", wear.law().map(l -> l.limits(0.95).high()).orElse(null));
+        json.flag("fitsPoorly", wear.law().map(l -> l.fitsPoorly()).orElse(false));
         json.text("sentence", LearnedWords.wear(wear));
+        json.objects("byAge", wear.byAge().steps(), s -> {
+            json.number("age", s.age());
+            json.whole("sets", s.atRisk());
+            json.number("flats", s.mean());
+            limits(json, s.limits(Limits.SHARE), 1);
+        });
     }
 
     private static void life(JsonText json, Learned.SetLife life) {
@@ -108,6 +124,12 @@ public final class LearnedJson {
         posterior(json, life.posterior().median(), 1);
         json.number("unsure", life.posterior().median().deviation());
         json.number("shape", life.posterior().shape().median());
+        Limits median = life.curve().medianLimits(Limits.SHARE).orElse(null);
+        json.number(
+                "curveMedian",
+                life.curve().median().stream().boxed().findFirst().orElse(null));
+        json.number("curveMedianLow", median == null ? null : median.low());
+        json.number("curveMedianHigh", median == null ? null : median.high());
         json.text("sentence", LearnedWords.life(life));
     }
 
@@ -135,7 +157,7 @@ public final class LearnedJson {
         limits(json, p.limits(Limits.SHARE), per);
     }
 
-    private static void limits(JsonText json, Limits limits, double per) {
+    static void limits(JsonText json, Limits limits, double per) {
         json.number("low", limits.low() * per);
         json.number("high", limits.high() * per);
     }

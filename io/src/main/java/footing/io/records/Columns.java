@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Which column of a sheet is which: by the user's mapping first, then by name and synonym. */
+/** Which column of a sheet is which: by the user's mapping first, then by name, then by synonym. */
 final class Columns {
     private final Map<Column, Integer> at = new EnumMap<>(Column.class);
     private final Map<Column, String> units = new EnumMap<>(Column.class);
@@ -26,17 +26,37 @@ final class Columns {
                 columns.ignore(name);
                 continue;
             }
-            Integer twin = columns.at.putIfAbsent(column.get(), i);
-            if (twin != null) {
-                throw new Table.Unreadable(
-                        "'" + header.get(twin).strip() + "' and '" + name + "' both mean "
-                                + column.get().header(),
-                        "rename one, or say which with --columns");
+            if (!columns.place(column.get(), i, header)) {
+                columns.ignore(name);
+                continue;
             }
             columns.units.put(column.get(), Column.unit(name));
         }
         columns.checkComplete(header, mapping);
         return columns;
+    }
+
+    /**
+     * Gives a column its place; false if another header has it with more right: a column's own name wins over its
+     * synonyms, and the loser is named among the ignored.
+     */
+    private boolean place(Column column, int i, List<String> header) throws Table.Unreadable {
+        Integer twin = at.get(column);
+        if (twin != null) {
+            boolean first = column.isCalled(header.get(twin));
+            if (first == column.isCalled(header.get(i))) {
+                throw new Table.Unreadable(
+                        "'" + header.get(twin).strip() + "' and '"
+                                + header.get(i).strip() + "' both mean " + column.header(),
+                        "rename one, or say which with --columns");
+            }
+            if (first) {
+                return false;
+            }
+            ignore(header.get(twin).strip());
+        }
+        at.put(column, i);
+        return true;
     }
 
     private static Optional<Column> mapped(String name, Map<Column, String> mapping) {

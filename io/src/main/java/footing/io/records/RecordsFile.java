@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class RecordsFile {
     static final int MOST_BYTES = 64_000_000;
-    private static final int MOST_ROWS = 1_000_000;
+    static final int MOST_ROWS = 1_000_000;
 
     private RecordsFile() {}
 
@@ -66,9 +66,13 @@ public final class RecordsFile {
             throw new Table.Unreadable("the file is empty", "its first row names the columns: date, machine, event, …");
         }
         if (table.rows().size() > MOST_ROWS) {
-            throw new Table.Unreadable("more than " + MOST_ROWS + " rows", "split it by season");
+            throw tooManyRows();
         }
         return table;
+    }
+
+    static Table.Unreadable tooManyRows() {
+        return new Table.Unreadable("more than " + MOST_ROWS + " rows", "split it by season");
     }
 
     private static Records read(String name, Table table, Map<Column, String> mapping) throws Table.Unreadable {

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 final class RowReader {
     private static final double MOST_HOURS = 1e6;
     private static final int LONGEST = 500;
+    private static final int LONGEST_NUMBER = 100;
 
     private final Columns columns;
 
@@ -21,10 +22,10 @@ final class RowReader {
         Event event = event(row);
         Entry entry = new Entry(
                 row.line(),
-                Days.of(columns.cell(row, Column.DATE)),
+                Days.of(brief(row, Column.DATE)),
                 text(row, Column.MACHINE),
                 event,
-                Measured.plain(Column.HOURS, columns.cell(row, Column.HOURS), MOST_HOURS, "h", "hr", "hrs", "hours"),
+                Measured.plain(Column.HOURS, brief(row, Column.HOURS), MOST_HOURS, "h", "hr", "hrs", "hours"),
                 spot(row),
                 text(row, Column.ASSEMBLY),
                 detail(row, event));
@@ -48,17 +49,26 @@ final class RowReader {
     private Entry.Detail detail(Table.Row row, Event event) throws BadCell {
         String reason = columns.cell(row, Column.REASON);
         boolean reasoned = event == Event.OFF && !reason.isEmpty();
-        Quantity quantity = Quantity.of(event, columns.cell(row, Column.QUANTITY), columns.unit(Column.QUANTITY));
+        Quantity quantity = Quantity.of(event, brief(row, Column.QUANTITY), columns.unit(Column.QUANTITY));
         return new Entry.Detail(
                 text(row, Column.CAUSE),
                 text(row, Column.FIX),
                 reasoned ? Vocabulary.REASONS.read(Column.REASON, reason) : reason,
                 text(row, Column.NOTE),
-                Measured.minutes(columns.cell(row, Column.MINUTES), columns.unit(Column.MINUTES)),
-                Measured.money(columns.cell(row, Column.COST)),
+                Measured.minutes(brief(row, Column.MINUTES), columns.unit(Column.MINUTES)),
+                Measured.money(brief(row, Column.COST)),
                 quantity.number(),
                 quantity.about(),
-                Measured.depth(columns.cell(row, Column.DEPTH), columns.unit(Column.DEPTH)));
+                Measured.depth(brief(row, Column.DEPTH), columns.unit(Column.DEPTH)));
+    }
+
+    /** What holds a number or a date is short; a page of text there must not be searched for one. */
+    private String brief(Table.Row row, Column column) throws BadCell {
+        String text = columns.cell(row, column);
+        if (text.length() > LONGEST_NUMBER) {
+            throw new BadCell(column, text, "is longer than " + LONGEST_NUMBER + " letters", "");
+        }
+        return text;
     }
 
     private String text(Table.Row row, Column column) throws BadCell {

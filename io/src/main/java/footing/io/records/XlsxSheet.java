@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import java.util.zip.ZipInputStream;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
@@ -34,18 +35,48 @@ import org.xml.sax.XMLReader;
 final class XlsxSheet {
     private static final Pattern FROM_1904 = Pattern.compile("date1904\\s*=\\s*[\"'](1|true|on)[\"']");
 
+    private static final String SAVE_ANEW = "save it anew as .xlsx, or as .csv";
+    private static final long MOST_UNPACKED = 200_000_000;
+    /** Cells farther right are put here, so that a cell at the edge of a sheet doesn't make ten thousand empty ones. */
+    private static final int MOST_COLUMNS = 500;
+    /** The longest text a workbook may hold in a cell. */
+    private static final int LONGEST = 32_767;
+
     private XlsxSheet() {}
 
     static Table read(byte[] bytes) throws Table.Unreadable {
+        checkUnpacked(bytes);
         try (OPCPackage file = OPCPackage.open(new ByteArrayInputStream(bytes))) {
             return read(file);
+        } catch (TooManyRows e) {
+            throw RecordsFile.tooManyRows();
         } catch (IOException
                 | OpenXML4JException
                 | SAXException
                 | ParserConfigurationException
                 // A broken workbook makes POI throw whatever its parts ran into.
                 | RuntimeException e) {
-            throw new Table.Unreadable("not a workbook that can be read", "save it anew as .xlsx, or as .csv");
+            throw new Table.Unreadable("not a workbook that can be read", SAVE_ANEW);
+        }
+    }
+
+    /** A small file may unpack to far more than memory holds, so it is unpacked once without keeping anything. */
+    private static void checkUnpacked(byte[] bytes) throws Table.Unreadable {
+        long unpacked = 0;
+        byte[] some = new byte[1 << 16];
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
+            while (zip.getNextEntry() != null) {
+                for (int n = zip.read(some); n >= 0; n = zip.read(some)) {
+                    unpacked += n;
+                    if (unpacked > MOST_UNPACKED) {
+                        throw new Table.Unreadable(
+                                "unpacks to more than " + MOST_UNPACKED / 1_000_000 + " MB",
+                                "split it by season, or save it as .csv");
+                    }
+                }
+            }
+        } catch (IOException | IllegalArgumentException e) {
+            throw new Table.Unreadable("not a workbook that can be read", SAVE_ANEW);
         }
     }
 
@@ -101,6 +132,9 @@ final class XlsxSheet {
                         ? at.toLocalDate().toString()
                         : at.toString();
             }
+            if (!(Math.abs(value) < Double.POSITIVE_INFINITY)) {
+                return Double.toString(value);
+            }
             return new BigDecimal(value)
                     .round(new MathContext(15))
                     .stripTrailingZeros()
@@ -124,15 +158,28 @@ final class XlsxSheet {
             if (!read.isEmpty()) {
                 rows.add(read);
             }
+            if (rows.size() > RecordsFile.MOST_ROWS + 1) {
+                throw new TooManyRows();
+            }
         }
 
         @Override
         public void cell(@Nullable String reference, @Nullable String text, @Nullable XSSFComment comment) {
-            int column = reference == null ? cells.size() : new CellReference(reference).getCol();
-            while (cells.size() < column) {
+            int named = reference == null ? cells.size() : new CellReference(reference).getCol();
+            int column = Math.min(Math.max(named, 0), MOST_COLUMNS);
+            while (cells.size() <= column) {
                 cells.add("");
             }
-            cells.add(text == null ? "" : text);
+            String whole = text == null ? "" : text;
+            String kept = whole.length() > LONGEST ? whole.substring(0, LONGEST) : whole;
+            // Two cells at one place are no table; neither is lost.
+            String there = cells.get(column);
+            cells.set(column, there.isEmpty() || there.length() > LONGEST ? kept : there + " " + kept);
         }
+    }
+
+    /** Stops the reading where nobody will look at the rest. */
+    private static final class TooManyRows extends RuntimeException {
+        private static final long serialVersionUID = 1;
     }
 }

@@ -1,18 +1,26 @@
 package footing.io.words;
 
+import footing.core.records.CrewContrast;
 import footing.core.records.FixDelay;
 import footing.core.records.FixShare;
+import footing.core.records.FlatsTrend;
 import footing.core.records.Learned;
+import footing.core.records.LifeContrast;
 import footing.core.records.Limits;
+import footing.core.records.MeanCumulative;
 import footing.core.records.Posterior;
+import footing.core.records.PowerLaw;
 import footing.core.records.TreadWear;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What records teach, each in a sentence with what it was counted from and how sure it is. */
 public final class LearnedWords {
     private static final double PER = 1000;
+    private static final int FEWEST_SETS = 3;
+    private static final int FEWEST_STEPS = 4;
 
     private LearnedWords() {}
 
@@ -20,8 +28,11 @@ public final class LearnedWords {
     public static String flats(Learned.Flats f) {
         Posterior rate = f.rate();
         if (f.unwatched()) {
+            String uncounted = f.boundOnly()
+                    ? ""
+                    : " Of " + seen(f) + " nobody knows over how many hours: read the hour meter, or name a case.";
             return f.machine() + ": no hours on record; its crew's machines and what is usual say "
-                    + between(rate.limits(Limits.SHARE), PER) + " flats per 1,000 h on air tires.";
+                    + between(rate.limits(Limits.SHARE), PER) + " flats per 1,000 h on air tires." + uncounted;
         }
         String seen = seen(f) + " in " + hours(f.hours()) + (f.guessed() ? " by the calendar, not by a meter" : "");
         if (f.boundOnly()) {
@@ -57,22 +68,99 @@ public final class LearnedWords {
                 Figures.counted(wear.flats(), "flat") + " on " + Figures.counted(wear.sets(), "set") + " of known age";
         return switch (wear.says()) {
             case CANT_TELL -> "Whether worn tires go flat more: can't tell from " + counted + ".";
-            case LESS -> "Worn tires go flat less here, as far as " + counted + " tell.";
+            case LESS -> "Worn tires go flat less here, as far as " + counted + " tell." + misfit(wear);
             case MORE ->
                 "Worn tires go flat more: by " + counted + ", wornTireEffect is about "
-                        + Figures.percent(wear.effect().orElse(0)) + ".";
+                        + Figures.percent(wear.effect().orElse(0)) + "." + misfit(wear);
         };
+    }
+
+    private static String misfit(Learned.Wear wear) {
+        return wear.law().filter(PowerLaw::fitsPoorly).isEmpty()
+                ? ""
+                : " They don't follow the rise supposed here well, so trust the direction more than the size.";
+    }
+
+    /** How many flats a set has had by its age, with no law assumed; empty if too few sets were followed. */
+    public static Optional<String> byAge(Learned.Wear wear) {
+        List<MeanCumulative.Step> steps = wear.byAge().steps().stream()
+                .filter(s -> s.atRisk() >= FEWEST_SETS)
+                .toList();
+        if (steps.size() < FEWEST_STEPS) {
+            return Optional.empty();
+        }
+        MeanCumulative.Step half = steps.get((steps.size() - 1) / 2);
+        MeanCumulative.Step last = steps.get(steps.size() - 1);
+        return Optional.of("By " + hours(half.age()) + " of its life a set has had " + few(half.mean())
+                + " flats on average, by " + hours(last.age()) + " " + few(last.mean()) + ", four in five that this is "
+                + between(last.limits(Limits.SHARE), 1) + ".");
+    }
+
+    /** Whether the machines of a crew differ; empty if too few flats were seen. */
+    public static Optional<String> crew(Learned.Crew crew) {
+        CrewContrast c = crew.contrast();
+        if (c.tooFew()) {
+            return Optional.empty();
+        }
+        String machines =
+                "The " + Figures.counted(c.machines(), "machine") + (crew.crew().isEmpty() ? "" : " of " + crew.crew());
+        return Optional.of(
+                c.differs()
+                        ? machines + " go flat more differently than chance makes them: look at the ones far off."
+                        : machines + " don't differ in flats by more than chance makes them.");
+    }
+
+    /** Whether one machine's flats come more often by and by. */
+    public static String trend(Learned.Trend t) {
+        FlatsTrend trend = t.trend();
+        String seen = Figures.counted(trend.flats(), "flat") + " in " + hours(trend.hours());
+        String now = ", by now about one in " + hours(trend.hoursBetween()) + ", four in five that it is one in "
+                + between(trend.hoursBetweenLimits(Limits.SHARE), 1) + " h.";
+        return t.machine() + ": "
+                + switch (trend.says()) {
+                    case CANT_TELL -> "whether flats come more often than they did: can't tell from " + seen + ".";
+                    case MORE -> "flats come more and more often, " + seen + now;
+                    case LESS -> "flats come less and less often, " + seen + now;
+                };
+    }
+
+    /** Two assemblies of one position side by side. */
+    public static String contrast(Learned.Contrast c) {
+        String counted = Figures.counted(c.sets(), "set") + " (" + c.wornOut() + " worn out) and " + c.otherSets()
+                + " (" + c.otherWornOut() + ")";
+        String pair = name(c.assembly()) + " against " + name(c.other());
+        String ratio = c.ratio().map(LearnedWords::ratio).orElse("");
+        return switch (c.lasts()) {
+            case CANT_TELL -> pair + ": can't tell which lasts longer from " + counted + "." + ratio;
+            case LONGER -> pair + ": they last longer, by " + counted + " on the machines that carried them." + ratio;
+            case SHORTER ->
+                pair + ": they don't last as long, by " + counted + " on the machines that carried them." + ratio;
+        };
+    }
+
+    private static String ratio(LifeContrast c) {
+        Limits limits = c.ratioLimits(Limits.SHARE);
+        String often = " At the same age they wear out ";
+        if (c.isFinite()) {
+            return often + few(Math.exp(c.logRatio())) + " times as often, four in five that it is "
+                    + between(limits, 1) + " times.";
+        }
+        return often + (limits.low() > 0 ? "at least " + few(limits.low()) : "at most " + few(limits.high()))
+                + " times as often, nine in ten.";
+    }
+
+    private static String name(String assembly) {
+        return assembly.isEmpty() ? "sets nobody named" : assembly;
     }
 
     /** The life of an assembly's sets. */
     public static String life(Learned.SetLife life) {
         Posterior median = life.posterior().median();
-        String name = life.assembly().isEmpty() ? "sets nobody named" : life.assembly();
         String known = ": half of the sets last about " + hours(median.median()) + ", four in five that this is "
                 + between(median.limits(Limits.SHARE), 1) + " h; one set in ten ends before "
                 + hours(life.posterior().life(0.1)) + ", one in ten lasts beyond "
                 + hours(life.posterior().life(0.9)) + ".";
-        return name + ", " + from(life) + known + shape(life) + unsaid(life) + setAside(life);
+        return name(life.assembly()) + ", " + from(life) + known + shape(life) + unsaid(life) + setAside(life);
     }
 
     private static String from(Learned.SetLife life) {
@@ -146,7 +234,7 @@ public final class LearnedWords {
         FixDelay delay = delays.stream()
                 .filter(d -> d.name().equals(share.name()))
                 .findFirst()
-                .orElse(new FixDelay(share.name(), 0, java.util.Optional.empty()));
+                .orElse(new FixDelay(share.name(), 0, Optional.empty()));
         return text
                 + delay.minutes()
                         .map(m -> "; took " + few(m.low()) + " / " + few(m.likely()) + " / " + few(m.high())

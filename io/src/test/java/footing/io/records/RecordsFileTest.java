@@ -195,7 +195,7 @@ class RecordsFileTest {
     void read_noTable_saysWhy() {
         assertThat(read("").unread().get(0).message()).contains("empty");
         assertThat(read("a,b\n1,2\n").unread().get(0).message()).contains("no column date");
-        assertThat(read("date,day,event\n").unread().get(0).message()).contains("both mean date");
+        assertThat(read("day,when,event\n").unread().get(0).message()).contains("both mean date");
         assertThat(RecordsFile.read("log.xlsx", new byte[] {'P', 'K', 3, 4, 0}, Map.of())
                         .unread())
                 .hasSize(1);

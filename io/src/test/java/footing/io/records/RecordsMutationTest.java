@@ -10,12 +10,15 @@ import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import org.junit.jupiter.api.Test;
 
-/** Whatever happens to a sheet, each of its rows is in the log or among the refused, and nothing throws. */
+/**
+ * Whatever happens to a sheet of comma-separated values, each of its rows is in the log or among the refused, and nothing
+ * throws. Seven thousand here and three thousand workbooks in {@link WorkbookMutationTest}.
+ */
 class RecordsMutationTest {
-    private static final int SHEETS = 10_000;
+    private static final int SHEETS = 7_000;
     private static final long SEED = 20_270_216;
     private static final int SHOWN = 40;
-    private static final String[] NASTY = {
+    static final String[] NASTY = {
         "1e400",
         "-1",
         "NaN",
@@ -59,7 +62,7 @@ class RecordsMutationTest {
     };
 
     @Test
-    void read_tenThousandMutatedSheets_loseNoRowAndNeverThrow() throws IOException {
+    void read_mutatedSheets_loseNoRowAndNeverThrow() throws IOException {
         RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(SEED);
         String whole = Files.readString(DemoRecords.FILE);
         String[] lines = whole.split("\n", -1);
