@@ -43,17 +43,15 @@ final class AssumptionsTab implements Cells {
 
     void write(Book book, Iterable<InForce> numbers) {
         tab.text(0, 0, "Assumptions", Look.TITLE);
-        tab.text(
+        tab.note(
                 1,
-                0,
-                "Low, likely and high: one time in ten it is below the low, one in ten above the high. Times are in hours.",
-                Look.NOTE);
-        tab.text(
+                6,
+                "Low, likely and high: one time in ten it is below the low, one in ten above the high. Times are in hours.");
+        tab.note(
                 2,
-                0,
+                6,
                 "Rates, prices at the start and the loan move the cash flow sheets; everything else moves 'Change me' and"
-                        + " the engines, and the cash flows when Footing answers anew.",
-                Look.NOTE);
+                        + " the engines, and the cash flows when Footing answers anew.");
         tab.heads(
                 FIRST - 1, 0, 7, List.of("number", "low", "value", "high", "unit", "whose", "place in the case file"));
         book.name("AsOf", date());
@@ -95,7 +93,7 @@ final class AssumptionsTab implements Cells {
         int at = rows.getOrDefault(input, FIRST);
         Dimension dimension = input.key().dimension();
         Look look = look(dimension);
-        tab.text(at, 0, Naming.of(stated, input));
+        tab.wrapped(at, 0, Naming.of(stated, input));
         if (number.value() instanceof Metalog m) {
             tab.number(at, LOW, m.low(), look);
             tab.number(at, HIGH, m.high(), look);
@@ -105,8 +103,8 @@ final class AssumptionsTab implements Cells {
                 ? tab.number(at, LIKELY, number.value().likely(), look)
                 : tab.formula(at, LIKELY, formula, look);
         tab.text(at, 4, unit(dimension, stated.heading().currency()));
-        tab.text(at, 5, Naming.provenance(stated, number));
-        tab.text(at, 6, input.path());
+        tab.wrapped(at, 5, Naming.provenance(stated, number));
+        tab.wrapped(at, 6, input.path());
         String name = NAMES.get(input.key());
         if (name != null) {
             book.name(name, cell);

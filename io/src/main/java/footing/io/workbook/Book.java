@@ -1,6 +1,8 @@
 package footing.io.workbook;
 
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.apache.poi.ss.usermodel.Name;
@@ -15,6 +17,7 @@ final class Book {
     private final Workbook workbook;
     private final Styles styles;
     private final Set<String> taken = new HashSet<>();
+    private final List<Tab> tabs = new ArrayList<>();
 
     Book(Workbook workbook) {
         this.workbook = workbook;
@@ -37,7 +40,13 @@ final class Book {
         Sheet sheet = workbook.createSheet(name);
         Tab tab = new Tab(sheet, styles);
         tab.print();
+        tabs.add(tab);
         return tab;
+    }
+
+    /** Lays out what is on all sheets. */
+    void settle() {
+        tabs.forEach(Tab::settle);
     }
 
     /** Gives a cell a name that formulas of all sheets may use. */

@@ -85,6 +85,7 @@ public final class CaseWorkbook {
             FleetTab fleet = new FleetTab(book.tab("Fleet", ""));
             Tab changeTab = book.tab("Change me", "");
             Tab packagesTab = book.tab("Packages", "");
+            Tab yearsTab = book.tab("By year", "");
             AssumptionsTab assumptions = new AssumptionsTab(book.tab("Assumptions", ""), answer.of());
             assumptions.write(book, numbers());
             PayingTab paying = new PayingTab(book.tab("Paying", ""));
@@ -93,14 +94,17 @@ public final class CaseWorkbook {
                     told,
                     flows.stream().map(MonthlyFlows::tradeDays).toList());
             PackagesTab packages = new PackagesTab(packagesTab, paying, small(answer));
+            YearsTab years = new YearsTab(yearsTab, paying, packages);
             for (int i = 0; i < told.size(); i++) {
-                months(book, i, packages, assumptions);
+                MonthsTab months = months(book, i, packages, assumptions);
+                years.write(answer.machines().get(i), told.get(i), months);
                 watch.progress(STAGE, (i + 1.0) / told.size());
             }
             fleet.write(answer, packages);
             readMe.write(answer, notes);
             int known = workbook.getNumberOfSheets();
             new Changing(answer, book, changeTab, assumptions, paying).write();
+            book.settle();
             finish(workbook, known, changeTab.name());
             workbook.write(to);
         }
@@ -117,11 +121,12 @@ public final class CaseWorkbook {
         return numbers.values();
     }
 
-    private void months(Book book, int i, PackagesTab packages, AssumptionsTab assumptions) {
+    private MonthsTab months(Book book, int i, PackagesTab packages, AssumptionsTab assumptions) {
         MachineAnswer machine = answer.machines().get(i);
         MonthsTab months = new MonthsTab(book.tab(machine.id(), " months"), flows.get(i));
         months.write(told.get(i), machine.id() + ", " + machine.machine().kind() + ": expected cash flows by month");
         packages.write(machine, told.get(i), months, new MachineCells(assumptions, answer.of(), told.get(i)));
+        return months;
     }
 
     /**

@@ -49,19 +49,17 @@ final class ChangeTab implements Cells {
 
     void write(String note) {
         tab.text(0, 0, "Change me", Look.TITLE);
-        tab.text(
+        tab.note(
                 1,
-                0,
+                FITS,
                 "Write into the yellow cells; the expected saving beside each machine follows. It is a model of expected values,"
-                        + " not the simulation: how far it is from the simulated mean at the stated numbers stands beside it.",
-                Look.NOTE);
-        tab.text(
+                        + " not the simulation: how far it is from the simulated mean at the stated numbers stands beside it.");
+        tab.note(
                 2,
-                0,
+                FITS,
                 "It says that it can't where a number is less than 0.4 or more than 2.5 times what was stated, or low, likely and"
-                        + " high don't fit together: beyond that it was not held against the simulation.",
-                Look.NOTE);
-        tab.text(3, 0, note, Look.NOTE);
+                        + " high don't fit together: beyond that it was not held against the simulation.");
+        tab.note(3, FITS, note);
         tab.heads(
                 RESULTS - 1,
                 0,
@@ -133,7 +131,7 @@ final class ChangeTab implements Cells {
 
     private void line(int row, InForce number) {
         Input input = number.input();
-        tab.text(row, 0, Naming.of(stated, input));
+        tab.wrapped(row, 0, Naming.of(stated, input));
         tab.text(
                 row,
                 1,

@@ -26,6 +26,7 @@ final class EngineTab implements Facts {
     private static final double FEWEST_STEPS = 6;
     private static final int CONSTANTS = 3;
     private static final int CONSTANT_ROWS = 16;
+    private static final int NOTE_COLUMNS = 8;
 
     private final Tab tab;
     private final RulesTab rules;
@@ -60,12 +61,11 @@ final class EngineTab implements Facts {
 
     void write() {
         tab.text(0, 0, machine.id() + ": what is expected, step by step", Look.TITLE);
-        tab.text(
+        tab.note(
                 1,
-                0,
+                NOTE_COLUMNS,
                 "Every number comes from 'Change me' and 'Assumptions'. From top to bottom: averages of what is uncertain, one"
-                        + " flat in money, lives of the sets, what becomes of a set by its age, the steps over the hours left.",
-                Look.NOTE);
+                        + " flat in money, lives of the sets, what becomes of a set by its age, the steps over the hours left.");
         Input flats = Input.of(cells.stated().machine(machine.id()).flatsKey(), machine.id());
         averages.add(flats, machine.flatsPerSeason(), "flats");
         for (Input input : FlatMoney.unsure(machine)) {
@@ -84,7 +84,8 @@ final class EngineTab implements Facts {
             tab.number(agesTop + STEPS - age, 0, age, Look.WHOLE);
         }
         result();
-        tab.widths(0, 30);
+        tab.widths(0, 40);
+        tab.printOnly(FACTS + CONSTANT_ROWS + 1, CONSTANTS + 3 * (1 + (constants.size() - 1) / CONSTANT_ROWS));
         tab.freeze(FACTS, 1);
     }
 

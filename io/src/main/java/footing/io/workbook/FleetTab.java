@@ -23,7 +23,7 @@ final class FleetTab {
 
     void write(Answer answer, PackagesTab packages) {
         tab.text(0, 0, answer.of().heading().title(), Look.TITLE);
-        tab.text(1, 0, Headline.of(answer), Look.STRONG);
+        tab.lead(1, SAVING + 3, Headline.of(answer));
         tab.heads(
                 HEADS,
                 0,
@@ -44,13 +44,12 @@ final class FleetTab {
             machine(row++, advice, packages);
         }
         total(row, answer);
-        tab.text(
+        tab.note(
                 row + 2,
-                0,
+                SAVING + 3,
                 "Start cost and saving are live and lead to the cash flow sheets. The other figures are as simulated. Where"
                         + " on average nothing beats what it has (start cost and saving 0) they are of the wheels it"
-                        + " was weighed against.",
-                Look.NOTE);
+                        + " was weighed against.");
         tab.widths(0, 14, 24, 14, 36, 10, 13, 13, 14, 14, 12);
         tab.freeze(HEADS + 1, 1);
     }

@@ -11,6 +11,8 @@ enum Look {
     WRAPPED("General"),
     NOTE("General"),
     STRONG("General"),
+    /** A strong text of more than one line. */
+    LEAD("General"),
     MONEY("#,##0.00"),
     MONEY_TOTAL("#,##0.00"),
     MONEY_YOURS("#,##0.00"),
@@ -22,7 +24,8 @@ enum Look {
     DAY("0.0"),
     FACTOR("0.000000"),
     DATE("yyyy-mm-dd"),
-    MONTH("yyyy-mm");
+    MONTH("yyyy-mm"),
+    YEAR("0");
 
     final String format;
 

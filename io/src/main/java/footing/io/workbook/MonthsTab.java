@@ -3,6 +3,7 @@ package footing.io.workbook;
 import footing.core.fleet.ResolvedMachine;
 import footing.core.future.MonthlyFlows;
 import footing.core.future.RunningPart;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -31,12 +32,11 @@ final class MonthsTab {
 
     void write(ResolvedMachine machine, String title) {
         tab.text(0, 0, title, Look.TITLE);
-        tab.text(
+        tab.note(
                 1,
-                0,
+                PRESENT + PARTS,
                 "Averages over every simulated future. Present value = money of the month x (1 - tax rate) x Growth ^ (day /"
-                        + " 365); 'day' is the day on which the whole month's money would be worth what it is worth spread as it is.",
-                Look.NOTE);
+                        + " 365); 'day' is the day on which the whole month's money would be worth what it is worth spread as it is.");
         bands();
         List<String> heads = new ArrayList<>(List.of("package", "when", "month"));
         for (int band = 0; band < 3; band++) {
@@ -91,14 +91,11 @@ final class MonthsTab {
 
     /** The present value of a running part of an entry. */
     String present(int entry, RunningPart part) {
-        int column = 0;
-        for (RunningPart p : RunningPart.values()) {
-            if (p == part) {
-                return sum(entry, PRESENT + column);
-            }
-            column++;
-        }
-        throw new IllegalArgumentException(part.name());
+        return sum(entry, PRESENT + place(part));
+    }
+
+    private static int place(RunningPart part) {
+        return List.of(RunningPart.values()).indexOf(part);
     }
 
     /** The present value of what an entry's sets are worth at the trade, after tax on it. */
@@ -109,5 +106,30 @@ final class MonthsTab {
     private String sum(int entry, int column) {
         int[] block = blocks.get(entry);
         return "SUM(" + tab.at(block[0], column).to(tab.at(block[1], column)) + ")";
+    }
+
+    /** A running part of an entry in a calendar year, in the money of that year and after tax. */
+    String nominal(int entry, RunningPart part, int year) {
+        List<MonthlyFlows.Flow> of = flows.entries().get(entry).of(part);
+        StringBuilder sum = new StringBuilder();
+        for (int m = 0; m < of.size(); m++) {
+            if (flows.months().get(m).getYear() == year && of.get(m).money() != 0) {
+                sum.append(sum.isEmpty() ? "" : "+").append(then(blocks.get(entry)[0] + m, place(part)));
+            }
+        }
+        return sum.isEmpty() ? "0" : "(1-TaxRate)*(" + sum + ")";
+    }
+
+    /** What an entry's sets are worth at the trade, in the money of that day and after tax. */
+    String nominalTrade(int entry) {
+        return flows.entries().get(entry).trade() == 0 ? "0" : "(1-TaxRate)*" + then(blocks.get(entry)[1], PARTS - 1);
+    }
+
+    private String then(int row, int part) {
+        return tab.at(row, MONEY + part) + "*(1+Inflation)^(" + tab.at(row, DAYS + part) + "/365)";
+    }
+
+    List<Integer> years() {
+        return flows.months().stream().map(LocalDate::getYear).distinct().toList();
     }
 }

@@ -32,12 +32,11 @@ final class PackagesTab {
         this.tab = tab;
         this.paying = paying;
         tab.text(0, 0, "What each package costs over the machine's life", Look.TITLE);
-        tab.text(
+        tab.note(
                 1,
-                0,
+                COST + 6,
                 "Expected present values; the formulas lead to the means of the answer, which stand beside them as Footing gave"
-                        + " them and don't recompute.",
-                Look.NOTE);
+                        + " them and don't recompute.");
         if (!whole) {
             tab.text(
                     2,
@@ -137,6 +136,10 @@ final class PackagesTab {
 
     String startCost(MachineAnswer answer, ResolvedMachine.Entry entry) {
         return ref(answer, entry, START);
+    }
+
+    String shopTime(MachineAnswer answer, ResolvedMachine.Entry entry) {
+        return ref(answer, entry, SHOP);
     }
 
     String saving(MachineAnswer answer, ResolvedMachine.Entry entry) {

@@ -12,7 +12,7 @@ import java.util.Map;
  */
 final class PayingTab {
     private static final int LOAN = 10;
-    private static final int TAX = 19;
+    private static final int TAX = 21;
     private static final int HEADS = 3;
 
     private final Tab tab;
@@ -23,6 +23,9 @@ final class PayingTab {
     private String deductDays = "";
     private String deductShares = "";
     private String deductFactors = "";
+    private String dueYears = "";
+    private String nominal = "";
+    private String deductYears = "";
 
     PayingTab(Tab tab) {
         this.tab = tab;
@@ -30,12 +33,11 @@ final class PayingTab {
 
     void write(Terms terms, List<ResolvedMachine> machines, List<Double> tradeDays) {
         tab.text(0, 0, "How a start cost is paid and deducted", Look.TITLE);
-        tab.text(
+        tab.note(
                 1,
-                0,
+                8,
                 "Factors for each unit of start cost, as present values. Payments and deductions are nominal, each on its own"
-                        + " day: factor = (1 + discount rate) ^ -(days / 365).",
-                Look.NOTE);
+                        + " day: factor = (1 + discount rate) ^ -(days / 365).");
         tab.heads(
                 HEADS,
                 0,
@@ -55,7 +57,8 @@ final class PayingTab {
         for (int i = 0; i < machines.size(); i++) {
             machine(HEADS + 1 + i, machines.get(i), tradeDays.get(i));
         }
-        tab.widths(0, 18, 11, 9, 10, 12, 13, 13, 13, 12, 3, 6, 12, 8, 12, 12, 12, 12, 14, 3, 8, 12, 8, 10, 12);
+        tab.widths(
+                0, 18, 11, 9, 10, 12, 13, 13, 13, 12, 3, 6, 12, 8, 12, 12, 12, 12, 14, 7, 12, 3, 8, 12, 8, 10, 12, 7);
         tab.freeze(HEADS + 1, 1);
     }
 
@@ -64,7 +67,17 @@ final class PayingTab {
         tab.heads(
                 HEADS,
                 LOAN,
-                List.of("payment", "due", "days", "paid", "interest in it", "owed after", "factor", "present value"));
+                List.of(
+                        "payment",
+                        "due",
+                        "days",
+                        "paid",
+                        "interest in it",
+                        "owed after",
+                        "factor",
+                        "present value",
+                        "year",
+                        "paid less what tax gives back"));
         int first = HEADS + 1;
         for (int k = 1; k <= months; k++) {
             int row = HEADS + k;
@@ -84,16 +97,21 @@ final class PayingTab {
             tab.formula(row, LOAN + 5, before + "-(" + paid + "-" + interest + ")", Look.FACTOR);
             String factor = tab.formula(row, LOAN + 6, "(1+DiscountRate)^-(" + days + "/365)", Look.FACTOR)
                     .local();
-            tab.formula(row, LOAN + 7, "(" + paid + "-TaxRate*" + interest + ")*" + factor, Look.FACTOR);
+            tab.formula(row, LOAN + 8, "YEAR(" + due + ")", Look.YEAR);
+            String net = tab.formula(row, LOAN + 9, paid + "-TaxRate*" + interest, Look.FACTOR)
+                    .local();
+            tab.formula(row, LOAN + 7, net + "*" + factor, Look.FACTOR);
         }
         dueDays = range(first, months, LOAN + 2);
         balances = range(first, months, LOAN + 5);
         payments = range(first, months, LOAN + 7);
+        dueYears = whole(first, months, LOAN + 8);
+        nominal = whole(first, months, LOAN + 9);
     }
 
     private void tax(List<Double> schedule) {
         tab.text(HEADS - 1, TAX, "Deductions of the start cost", Look.STRONG);
-        tab.heads(HEADS, TAX, List.of("tax year", "last day", "days", "share", "present value"));
+        tab.heads(HEADS, TAX, List.of("tax year", "last day", "days", "share", "present value", "year"));
         int first = HEADS + 1;
         for (int k = 1; k <= schedule.size(); k++) {
             int row = HEADS + k;
@@ -104,14 +122,21 @@ final class PayingTab {
             String share =
                     tab.number(row, TAX + 3, schedule.get(k - 1), Look.SHARE).local();
             tab.formula(row, TAX + 4, share + "*(1+DiscountRate)^-(" + days + "/365)", Look.FACTOR);
+            tab.formula(row, TAX + 5, "YEAR(" + day + ")", Look.YEAR);
         }
         deductDays = range(first, schedule.size(), TAX + 2);
         deductShares = range(first, schedule.size(), TAX + 3);
         deductFactors = range(first, schedule.size(), TAX + 4);
+        deductYears = whole(first, schedule.size(), TAX + 5);
     }
 
     private String range(int first, int size, int column) {
         return tab.at(first, column).to(tab.at(first + size - 1, column)).local();
+    }
+
+    /** The same for formulas of other sheets. */
+    private String whole(int first, int size, int column) {
+        return tab.at(first, column).to(tab.at(first + size - 1, column)).toString();
     }
 
     private void machine(int row, ResolvedMachine m, double days) {
@@ -168,4 +193,41 @@ final class PayingTab {
     String relief(ResolvedMachine m, String goods) {
         return "TaxRate*" + goods + "*" + ref(m, 7) + "*" + ref(m, 8);
     }
+
+    /** What a start cost takes out of the bank account in a calendar year, less what tax gives back. */
+    String inYear(ResolvedMachine m, Year year, String goods, String shopTime) {
+        String until = ",\"<=\"&" + ref(m, 1) + ")";
+        boolean applies = m.terms().loanApplies() && !dueYears.isEmpty();
+        StringBuilder paid = new StringBuilder(year.first() ? (applies ? "LoanDown" : "1") : "0");
+        if (applies) {
+            paid.append("+SUMIFS(" + nominal + "," + dueYears + "," + year.cell() + "," + days(dueDays) + until);
+            paid.append(year.trade() ? "+" + ref(m, 4) : "");
+        }
+        String shop = year.first() ? "-" + shopTime + "*TaxRate" : "";
+        if (deductYears.isEmpty()) {
+            return "(" + goods + "+" + shopTime + ")*(" + paid + ")" + shop;
+        }
+        String deducted = "TaxRate*SUMIFS(" + days(deductShares) + "," + deductYears + "," + year.cell() + ","
+                + days(deductDays) + until;
+        return "(" + goods + "+" + shopTime + ")*(" + paid + ")-" + goods + "*" + deducted + shop;
+    }
+
+    /** What tax gives back at the trade for a start cost not yet deducted, in the money of that day. */
+    String nominalRelief(ResolvedMachine m, String goods) {
+        return "TaxRate*" + goods + "*" + ref(m, 7);
+    }
+
+    /** A range of this sheet as other sheets write it. */
+    private String days(String range) {
+        return "'" + tab.name() + "'!" + range;
+    }
+
+    /**
+     * A calendar year of a machine.
+     *
+     * @param cell where it stands
+     * @param first true for that of the date of the answer
+     * @param trade true for that of the trade
+     */
+    record Year(String cell, boolean first, boolean trade) {}
 }

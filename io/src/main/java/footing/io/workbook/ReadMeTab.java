@@ -18,15 +18,14 @@ final class ReadMeTab {
     void write(Answer answer, List<String> notes) {
         Case.Heading heading = answer.of().heading();
         tab.text(0, 0, heading.title(), Look.TITLE);
-        tab.text(
+        tab.note(
                 1,
                 0,
                 "As of " + heading.asOf() + ". All money in " + heading.currency() + ". " + answer.futures()
-                        + " ways it could go, seed " + answer.seed() + ".",
-                Look.NOTE);
+                        + " ways it could go, seed " + answer.seed() + ".");
         int row = 3;
         for (String line : lines(answer, notes)) {
-            tab.text(row++, 0, line, Look.WRAPPED);
+            tab.wrapped(row++, 0, line);
         }
         tab.widths(0, 112);
         tab.freeze(1, 0);
@@ -43,10 +42,12 @@ final class ReadMeTab {
         lines.add(
                 "Change me: alter flats, billing, prices and lives in the yellow cells; the expected saving follows at once.");
         lines.add("Packages: what each package costs, part by part; its sums lead to the monthly sheets.");
+        lines.add("By year: what each package moves in the bank account in each calendar year, in that year's money.");
         lines.add("Assumptions: every number, its unit, and whose it is.");
         lines.add("Paying: the loan (PMT), the tax deductions, and what they come to.");
         lines.add("MACHINE months: what each package is expected to cost in each month, and its present value.");
-        lines.add("MACHINE engine: the reckoning behind 'Change me', step by step.");
+        lines.add(
+                "MACHINE engine: the reckoning behind 'Change me', step by step; for the screen, on paper its sums alone.");
         lines.add(
                 "A future is one simulated life of a machine. All figures are averages over them, unless they say otherwise.");
         lines.add(Origins.told(answer));

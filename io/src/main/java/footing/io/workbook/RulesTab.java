@@ -24,12 +24,11 @@ final class RulesTab {
 
     void write() {
         tab.text(0, 0, "Points at which the engines look", Look.TITLE);
-        tab.text(
+        tab.note(
                 1,
-                0,
+                7,
                 "Each low / likely / high is a metalog distribution, cut off at one in two hundred on either side as in the"
-                        + " simulation. An average over it is the sum of weight x value at these points.",
-                Look.NOTE);
+                        + " simulation. An average over it is the sum of weight x value at these points.");
         tab.heads(
                 FIRST - 1,
                 0,

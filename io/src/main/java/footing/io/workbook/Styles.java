@@ -43,6 +43,10 @@ final class Styles {
         switch (look) {
             case TITLE -> style.setFont(font(true, TITLE_POINTS));
             case STRONG -> style.setFont(font(true, (short) 11));
+            case LEAD -> {
+                style.setFont(font(true, (short) 11));
+                style.setWrapText(true);
+            }
             case NOTE -> note(style);
             case HEAD -> head(style, HorizontalAlignment.LEFT);
             case HEAD_RIGHT -> head(style, HorizontalAlignment.RIGHT);
@@ -72,6 +76,7 @@ final class Styles {
         Font font = font(false, (short) 10);
         font.setItalic(true);
         style.setFont(font);
+        style.setWrapText(true);
     }
 
     private void head(CellStyle style, HorizontalAlignment side) {

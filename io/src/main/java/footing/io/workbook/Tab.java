@@ -17,6 +17,7 @@ final class Tab {
 
     private final Sheet sheet;
     private final Styles styles;
+    private final Wraps wraps = new Wraps();
 
     Tab(Sheet sheet, Styles styles) {
         this.sheet = sheet;
@@ -43,6 +44,29 @@ final class Tab {
         cell.setCellValue(shown);
         cell.setCellStyle(SafeCell.looksLikeFormula(shown) ? styles.literal(look) : styles.of(look));
         return at(row, column);
+    }
+
+    /** A text that is broken into lines within its cell. */
+    At wrapped(int row, int column, String value) {
+        wraps.add(row, column, column, value);
+        return text(row, column, value, Look.WRAPPED);
+    }
+
+    /** A remark over the sheet, broken into lines at the end of its columns. */
+    void note(int row, int lastColumn, String value) {
+        wraps.add(row, 0, lastColumn, value);
+        text(row, 0, value, Look.NOTE);
+    }
+
+    /** The same, to be read first. */
+    void lead(int row, int lastColumn, String value) {
+        wraps.add(row, 0, lastColumn, value);
+        text(row, 0, value, Look.LEAD);
+    }
+
+    /** Gives the rows the height that their texts take; once the widths of the columns are set. */
+    void settle() {
+        wraps.settle(sheet);
     }
 
     At text(int row, int column, String value) {
@@ -101,6 +125,11 @@ final class Tab {
     void freeze(int rows, int columns) {
         sheet.createFreezePane(columns, rows);
         sheet.setRepeatingRows(new CellRangeAddress(0, rows - 1, -1, -1));
+    }
+
+    /** Leaves all but the first rows and columns out of printing. */
+    void printOnly(int rows, int columns) {
+        sheet.getWorkbook().setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, columns - 1, 0, rows - 1);
     }
 
     /** Prints across, one page wide. */

@@ -7,6 +7,7 @@ import footing.core.answer.MachineAnswer;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Iterator;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -41,6 +42,7 @@ class CaseWorkbookTest {
                     .isCloseTo(at(entries.get(choice), "saving", "mean"), within(CENT));
             fleet += at(entries.get(choice), "startCost");
         }
+        yearsAgree(book.getSheet("By year"), written, json);
         Row all = Written.rows(book.getSheet("Fleet"), "all machines").get(0);
         assertThat(Written.number(all, 5)).isCloseTo(fleet, within(CENT));
         assertThat(Written.number(all, 6)).isCloseTo(at(json, "fleet", "saving", "mean"), within(CENT));
@@ -61,6 +63,31 @@ class CaseWorkbookTest {
             there = there.get(key);
         }
         return there.asDouble();
+    }
+
+    private static void yearsAgree(Sheet byYear, Written written, JsonNode json) {
+        String[] parts = {"purchase", "renewals", "repairs", "crewTime", "lostWork", "upkeep", "tradeIn"};
+        for (MachineAnswer m : written.answer().machines()) {
+            Iterator<Row> rows = Written.rows(byYear, m.id()).iterator();
+            for (JsonNode entry : machine(json, m.id()).get("entries")) {
+                for (JsonNode year : entry.get("yearly")) {
+                    Row row = rows.next();
+                    assertThat(row.getCell(1).getStringCellValue())
+                            .isEqualTo(entry.get("id").asString());
+                    assertThat(Written.number(row, 3)).isEqualTo(at(year, "year"));
+                    double all = 0;
+                    for (int i = 0; i < parts.length; i++) {
+                        assertThat(Written.number(row, 4 + i))
+                                .as(m.id() + " " + entry.get("id") + " " + year)
+                                .isCloseTo(at(year, parts[i]), within(CENT));
+                        all += (parts[i].equals("tradeIn") ? -1 : 1) * at(year, parts[i]);
+                    }
+                    assertThat(Written.number(row, 11)).isCloseTo(all, within(CENT));
+                    assertThat(Written.number(row, 12)).isCloseTo(all, within(CENT));
+                }
+            }
+            assertThat(rows).isExhausted();
+        }
     }
 
     private static void agrees(Row row, JsonNode entry) {
