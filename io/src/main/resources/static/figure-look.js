@@ -154,7 +154,7 @@
         inside: true, margin: -side, color: ink('--ink'), fontSize: 13, lineHeight: 16, align: 'left', verticalAlign: 'bottom',
         padding: [0, 0, BAR + 2, 0], formatter: name => nameLines(name, width).map(line => '{name|' + line + '}').join('\n'),
         rich: { name: { backgroundColor: ink('--paper'), padding: [2, 6, 2, 0], fontSize: 13, lineHeight: 16 } }, interval: 0
-      }, z: 5
+      }, z: 6
     };
   }
 

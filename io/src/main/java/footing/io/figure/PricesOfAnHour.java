@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The three prices of an hour: what a change saves counting parts alone, paid time as well, and lost work too. */
-final class PricesOfAnHour {
+public final class PricesOfAnHour {
     private PricesOfAnHour() {}
 
     static Figure of(Advice advice, EntryAnswer about) {
@@ -40,7 +40,8 @@ final class PricesOfAnHour {
                 List.of(new Figure.Mark(0, "no difference")));
     }
 
-    static String counting(EntryAnswer.Counting counting) {
+    /** What is counted, as its bar is called. */
+    public static String counting(EntryAnswer.Counting counting) {
         return switch (counting) {
             case PARTS -> "Only parts and shop time";
             case PARTS_AND_TIME -> "And the crew's paid time";

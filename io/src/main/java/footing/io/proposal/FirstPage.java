@@ -100,8 +100,8 @@ final class FirstPage {
                                 + " a line under 'All machines'.",
                 "note");
         pages.paragraph(
-                "The bar: from a bad outcome (one in ten is worse) to a good one (one in ten is better), solid where it is"
-                        + " a gain; the upright mark is the average, the thin line no difference. Where a machine stays"
+                "One in ten is worse than the bad outcome, one in ten better than the good one. The bar is solid where it is"
+                        + " a gain; its upright mark is the average, the thin line no difference. Where a machine stays"
                         + " as it is: its next best wheels.",
                 "note");
     }

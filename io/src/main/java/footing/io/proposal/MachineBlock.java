@@ -62,7 +62,7 @@ final class MachineBlock {
     private void ground() {
         GroundLines ground = GroundLines.of(answer, advice);
         if (!ground.lines().isEmpty()) {
-            pages.paragraph("On the ground, against what it carries:", "");
+            pages.paragraph("On the ground, against what it carries:", "leads");
             pages.list(ground.lines());
             pages.paragraph(ground.caution(), "caution");
         }

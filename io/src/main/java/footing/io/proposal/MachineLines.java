@@ -43,9 +43,10 @@ final class MachineLines {
      */
     void write(List<Advice> some, boolean why) {
         out.open("table", "class", "lines").open("thead").open("tr");
-        for (String head : List.of("machine", "what to do", "")) {
+        for (String head : List.of("machine", "what to do")) {
             out.element("th", head, "class", "t", "scope", "col");
         }
+        out.element("th", "from a bad outcome to a good one", "class", "n", "scope", "col", "colspan", "2");
         for (String head : List.of("saves in its life", "pays in", "at the start")) {
             out.element("th", head, "class", "n", "scope", "col");
         }
@@ -55,7 +56,7 @@ final class MachineLines {
                 .add(a));
         byCrew.forEach((crew, its) -> {
             out.open("tr")
-                    .element("td", crew(crew), "class", "crew", "colspan", "6")
+                    .element("td", crew(crew), "class", "crew", "colspan", "7")
                     .close();
             its.forEach(a -> line(a, why));
         });
@@ -83,16 +84,23 @@ final class MachineLines {
         }
         out.close();
         if (about == null) {
-            out.element("td", "no other choice", "class", "n", "colspan", "3");
+            out.element("td", "no other choice", "class", "n", "colspan", "4");
         } else if (kept) {
             out.element(
-                    "td", "next best: " + Figures.size(about.saving().mean()) + " more", "class", "n", "colspan", "3");
+                    "td", "next best: " + Figures.size(about.saving().mean()) + " more", "class", "n", "colspan", "4");
         } else {
+            out.element("td", range(about.saving()), "class", "n");
             out.element("td", Cell.money(about.saving().mean()).shown(), "class", "n");
             out.element("td", Odds.column(about.saving().chance()), "class", "n");
             out.element("td", Cell.money(about.startCost()).shown(), "class", "n");
         }
         out.close();
+    }
+
+    /** '−369 to 1,131'. */
+    static String range(Saving saving) {
+        return Cell.money(saving.p10()).shown() + " to "
+                + Cell.money(saving.p90()).shown();
     }
 
     private void bar(Saving saving, boolean kept) {

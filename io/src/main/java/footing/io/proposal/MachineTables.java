@@ -8,7 +8,9 @@ import footing.core.fleet.Place;
 import footing.core.fleet.Values;
 import footing.core.future.Parts;
 import footing.io.figure.EntryName;
+import footing.io.figure.PricesOfAnHour;
 import footing.io.words.Advice;
+import footing.io.words.ClockedFlat;
 import footing.io.words.FindOut;
 import footing.io.words.Lists;
 import footing.io.words.Naming;
@@ -29,7 +31,7 @@ final class MachineTables {
     }
 
     List<Table> all() {
-        return List.of(choices(), ladder(), parts(), years(), drivers(), findOut(), numbers());
+        return List.of(choices(), ladder(), parts(), years(), flats(), levels(), drivers(), findOut(), numbers());
     }
 
     private List<EntryAnswer> cheapestFirst() {
@@ -133,6 +135,50 @@ final class MachineTables {
 
     private static double cost(EntryAnswer e, int year) {
         return e.yearly().getOrDefault(year, Parts.NONE).cost();
+    }
+
+    /** What each way of mending a flat takes and costs, as the sentences of the flat by the clock have it. */
+    Table flats() {
+        Table.Builder table = Table.named(
+                "one-flat",
+                "One flat by the clock, as it is now",
+                "what is done",
+                "#flats over its life",
+                "#hours until it cuts again",
+                "#crew-hours pushed back",
+                "#parts",
+                "#wages to make it up",
+                "#work lost",
+                "#in all");
+        MachineAnswer.CostPerFlat cost = machine.costPerFlat();
+        if (cost != null) {
+            cost.fixes()
+                    .forEach(f -> table.row(
+                            Cell.text(f.name()),
+                            Cell.count(f.flats()),
+                            Cell.count(f.delay()),
+                            Cell.count(f.displaced()),
+                            Cell.money(f.cash()),
+                            Cell.money(f.paid()),
+                            Cell.money(f.lost()),
+                            Cell.money(ClockedFlat.total(f))));
+        }
+        return table.built();
+    }
+
+    /** The saving of what is advised, or of the next best, at each price of an hour. */
+    Table levels() {
+        Table.Builder table =
+                Table.named("three-prices", "Three prices of an hour", "what is counted", "#saves", "#pays in");
+        EntryAnswer about = advice.about();
+        if (about != null) {
+            about.levels()
+                    .forEach(l -> table.row(
+                            Cell.text(PricesOfAnHour.counting(l.counting())),
+                            Cell.money(l.mean()),
+                            Cell.odds(l.chance())));
+        }
+        return table.built();
     }
 
     Table drivers() {

@@ -6,6 +6,8 @@ import footing.io.sheet.CsvTable;
 import footing.io.words.Advice;
 import footing.io.words.Reason;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -14,6 +16,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 
 /**
  * Every table of a proposal as comma-separated values after RFC 4180, a file for each kind: numbers as they are, not
@@ -36,6 +40,25 @@ public final class Tables {
             }
         }
         return names(answer);
+    }
+
+    /**
+     * The same files in an archive; leaves the stream open.
+     *
+     * @throws IOException if it can't be written
+     */
+    public static void zip(Answer answer, OutputStream to) throws IOException {
+        ZipOutputStream archive = new ZipOutputStream(to, StandardCharsets.UTF_8);
+        for (Map.Entry<String, List<Table>> kind : all(answer).entrySet()) {
+            ZipEntry file = new ZipEntry(fileName(kind.getKey()));
+            file.setTimeLocal(answer.of().heading().asOf().atStartOfDay());
+            archive.putNextEntry(file);
+            Writer text = new OutputStreamWriter(archive, StandardCharsets.UTF_8);
+            write(kind.getValue(), text);
+            text.flush();
+            archive.closeEntry();
+        }
+        archive.finish();
     }
 
     /** What {@link #write} calls its files. */

@@ -34,6 +34,10 @@ final class Printed {
         return answer;
     }
 
+    byte[] bytes() {
+        return pdf.clone();
+    }
+
     static String example(String name) {
         try {
             return Files.readString(Path.of("../cases", name));

@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import footing.core.answer.Answer;
 import footing.core.answer.EntryAnswer;
 import footing.core.answer.Watch;
-import footing.core.fleet.ResolvedMachine;
-import footing.io.answer.AnswerJson;
 import footing.io.drawing.SvgDrawer;
 import footing.io.figure.EntryName;
 import footing.io.paper.Paper;
@@ -17,30 +15,15 @@ import footing.io.words.Odds;
 import footing.io.words.Worth;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** What the proposal says, against the JSON document of the same answer. */
 class ProposalTest {
-    private static Answer answer;
-    private static Printed printed;
-    private static String text;
-    private static JsonNode json;
-
-    @BeforeAll
-    static void printTheExample() throws IOException {
-        answer = Printed.answer(Printed.example("quillbrook.yaml"), 300, false);
-        printed = Printed.of(answer, Paper.LETTER);
-        text = printed.text();
-        StringWriter to = new StringWriter();
-        AnswerJson.write(answer, List.of(), to);
-        json = JsonMapper.shared().readTree(to.toString());
-    }
+    private static final Answer answer = Quillbrook.ANSWER;
+    private static final String text = Quillbrook.TEXT;
+    private static final JsonNode json = Quillbrook.JSON;
 
     private static String money(JsonNode number) {
         return Cell.minus(Figures.money(number.asDouble()));
@@ -48,23 +31,23 @@ class ProposalTest {
 
     @Test
     void pageOne_example_isTheWholeAnswerInShort() throws IOException {
-        String one = printed.text(1, 1);
+        String one = Quillbrook.text(1, 1);
         assertThat(one).contains("For Quillbrook Grounds, prepared by the parts counter");
         assertThat(one).contains(Headline.of(answer));
         Worth.of(answer).forEach(w -> assertThat(one).contains(w));
         assertThat(one).contains("What would change this advice", "It rests on", "operator's manual");
-        assertThat(printed.text(2, 2)).startsWith("E1, 60 in riding mower");
+        assertThat(Quillbrook.text(2, 2)).startsWith("E1, 60 in riding mower");
     }
 
     @Test
     void pageOne_lines_holdTheFiguresOfTheJson() throws IOException {
-        String one = printed.text(1, 1);
+        String one = Quillbrook.text(1, 1);
         for (Advice a : Advice.all(answer)) {
             EntryAnswer about = a.about();
             if (about == null || MachineLines.isKept(a)) {
                 continue;
             }
-            JsonNode entry = entry(machine(a.id()), about.entry());
+            JsonNode entry = Quillbrook.entry(Quillbrook.machine(a.id()), about.entry());
             JsonNode saving = entry.get("saving");
             assertThat(one)
                     .contains(money(saving.get("mean")) + " "
@@ -72,30 +55,11 @@ class ProposalTest {
         }
     }
 
-    private static JsonNode machine(String id) {
-        for (JsonNode m : json.get("machines")) {
-            if (m.get("id").asString().equals(id)) {
-                return m;
-            }
-        }
-        throw new AssertionError("no machine " + id);
-    }
-
-    private static JsonNode entry(JsonNode machine, ResolvedMachine.Entry wanted) {
-        for (JsonNode e : machine.get("entries")) {
-            if (e.get("id").asString().equals(wanted.id())
-                    && e.get("when").asString().equals(wanted.when().name().toLowerCase(java.util.Locale.ROOT))) {
-                return e;
-            }
-        }
-        throw new AssertionError("no entry " + wanted);
-    }
-
     @Test
     void choices_everyMachine_holdTheFiguresOfTheJson() {
         int checked = 0;
         for (Advice a : Advice.all(answer)) {
-            JsonNode entries = machine(a.id()).get("entries");
+            JsonNode entries = Quillbrook.machine(a.id()).get("entries");
             for (int i = 1; i < entries.size(); i++) {
                 JsonNode e = entries.get(i);
                 JsonNode saving = e.get("saving");
@@ -192,7 +156,7 @@ class ProposalTest {
 
     @Test
     void document_example_hasPagesInBounds() throws IOException {
-        try (PDDocument document = printed.open()) {
+        try (PDDocument document = Quillbrook.PRINTED.open()) {
             assertThat(document.getNumberOfPages()).isBetween(20, 60);
         }
     }

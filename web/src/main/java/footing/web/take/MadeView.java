@@ -3,7 +3,7 @@ package footing.web.take;
 /**
  * How far a document is.
  *
- * @param what proposal or workbook
+ * @param what proposal, workbook or tables
  * @param file the last part of its address
  */
 record MadeView(

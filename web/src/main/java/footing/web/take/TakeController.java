@@ -32,7 +32,7 @@ class TakeController {
     /**
      * The page.
      *
-     * @param what proposal or workbook; left out, nothing is made yet
+     * @param what proposal, workbook or tables; left out, nothing is made yet
      */
     @GetMapping("/take")
     ModelAndView page(
@@ -83,6 +83,12 @@ class TakeController {
     @GetMapping("/workbook.xlsx")
     ResponseEntity<byte[]> workbook(@PathVariable String id, @RequestParam(defaultValue = "") String machine) {
         return file(wanted(taking.kept(id), Wanted.Kind.WORKBOOK.word(), "", machine));
+    }
+
+    /** Every table as comma-separated values, in an archive; whoever asks before it is made waits. */
+    @GetMapping("/tables.zip")
+    ResponseEntity<byte[]> tables(@PathVariable String id, @RequestParam(defaultValue = "") String machine) {
+        return file(wanted(taking.kept(id), Wanted.Kind.TABLES.word(), "", machine));
     }
 
     private Wanted wanted(StoredCase kept, String what, String paper, String machine) {

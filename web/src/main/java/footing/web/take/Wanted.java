@@ -16,7 +16,8 @@ record Wanted(StoredCase kept, Kind kind, String paper, String machine) {
     /** The documents there are. */
     enum Kind {
         PROPOSAL("proposal.pdf", "application/pdf"),
-        WORKBOOK("workbook.xlsx", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet");
+        WORKBOOK("workbook.xlsx", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"),
+        TABLES("tables.zip", "application/zip");
 
         final String file;
         final String type;
@@ -52,6 +53,6 @@ record Wanted(StoredCase kept, Kind kind, String paper, String machine) {
     /** What the file is called where it is kept. */
     String fileName() {
         String of = kept.name() + (machine.isEmpty() ? "" : " " + machine);
-        return FileName.of(of) + kind.ending();
+        return FileName.of(of) + (kind == Kind.TABLES ? "-tables" : "") + kind.ending();
     }
 }

@@ -5,6 +5,7 @@ import footing.io.answer.Threads;
 import footing.io.drawing.SvgDrawer;
 import footing.io.paper.Paper;
 import footing.io.proposal.Proposal;
+import footing.io.proposal.Tables;
 import footing.io.workbook.CaseWorkbook;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -76,6 +77,7 @@ final class Workshop implements AutoCloseable {
         boolean whole = switch (wanted.kind()) {
             case PROPOSAL -> printed(taken.answer(), wanted.paper(), making, document);
             case WORKBOOK -> written(taken, making, document);
+            case TABLES -> listed(taken.answer(), document);
         };
         if (!whole) {
             throw new IOException("stopped before it was done");
@@ -94,6 +96,11 @@ final class Workshop implements AutoCloseable {
         try (Threads threads = Threads.usual()) {
             return CaseWorkbook.write(taken.answer(), taken.warnings(), threads, making.writing(), to);
         }
+    }
+
+    private static boolean listed(Answer answer, ByteArrayOutputStream to) throws IOException {
+        Tables.zip(answer, to);
+        return true;
     }
 
     @Override

@@ -33,6 +33,11 @@ public final class Visitor {
         return send(request(path).GET());
     }
 
+    /** A file that is no text. */
+    public HttpResponse<byte[]> bytes(String path) {
+        return send(request(path).GET(), HttpResponse.BodyHandlers.ofByteArray());
+    }
+
     /** Sends a form with the token of the page it stands on. */
     public HttpResponse<String> post(String path, Map<String, String> form) {
         String token = token();
@@ -58,8 +63,12 @@ public final class Visitor {
     }
 
     public HttpResponse<String> send(HttpRequest.Builder request) {
+        return send(request, HttpResponse.BodyHandlers.ofString());
+    }
+
+    private <T> HttpResponse<T> send(HttpRequest.Builder request, HttpResponse.BodyHandler<T> body) {
         try {
-            return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
+            return client.send(request.build(), body);
         } catch (IOException e) {
             throw new IllegalStateException(e);
         } catch (InterruptedException e) {

@@ -2,16 +2,31 @@ package footing.web.take;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import footing.core.answer.Assessment;
+import footing.core.answer.Options;
+import footing.core.answer.Watch;
+import footing.core.answer.Workers;
+import footing.core.fleet.Case;
+import footing.io.casefile.CaseFile;
 import footing.io.drawing.SvgDrawer;
+import footing.io.proposal.Tables;
 import footing.web.serve.Served;
 import footing.web.serve.Visitor;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class TakingTest extends Served {
     private final Visitor visitor = visitor();
@@ -48,6 +63,34 @@ class TakingTest extends Served {
         assertThat(book.body()).startsWith("PK");
         assertThat(visitor.get("/cases/aaaaaaaaaaaa/workbook.xlsx").statusCode())
                 .isEqualTo(404);
+    }
+
+    @Test
+    void tables_ofACase_areTheFilesOfTheCommandLine(@TempDir Path folder) throws IOException {
+        String path = oneMachine();
+        assertThat(visitor.get(path + "/take").body()).contains("Put them together");
+        HttpResponse<byte[]> zip = visitor.bytes(path + "/tables.zip");
+        assertThat(zip.statusCode()).isEqualTo(200);
+        assertThat(zip.headers().firstValue("Content-Type")).hasValue("application/zip");
+        assertThat(zip.headers().firstValue("Content-Disposition"))
+                .hasValueSatisfying(v -> assertThat(v).startsWith("attachment").contains("-tables.zip"));
+        Case stated = CaseFile.read(visitor.get(path + "/download").body(), "case")
+                .found()
+                .orElseThrow();
+        List<String> names =
+                Tables.write(Assessment.answer(stated, Options.usual(), Workers.one(), Watch.NOBODY), folder);
+        List<String> packed = new ArrayList<>();
+        try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip.body()))) {
+            for (ZipEntry file = in.getNextEntry(); file != null; file = in.getNextEntry()) {
+                packed.add(file.getName());
+                assertThat(in.readAllBytes())
+                        .as(file.getName())
+                        .isEqualTo(Files.readAllBytes(folder.resolve(file.getName())));
+            }
+        }
+        assertThat(packed).isEqualTo(names).contains("machines.csv", "choices.csv", "after-list.csv");
+        assertThat(visitor.get("/cases/aaaaaaaaaaaa/tables.zip").statusCode()).isEqualTo(404);
+        assertThat(visitor.get(path + "/tables.zip?machine=nope").statusCode()).isEqualTo(404);
     }
 
     @Test
