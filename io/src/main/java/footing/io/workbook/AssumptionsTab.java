@@ -71,7 +71,7 @@ final class AssumptionsTab implements Cells {
         tab.text(row, 0, "what a price of today counts for, a year on");
         tab.text(row, 5, "follows from the two rates");
         book.name("Growth", growth);
-        tab.widths(0, 46, 12, 12, 12, 8, 44, 40);
+        tab.widths(0, 54, 12, 12, 12, 8, 54, 44);
         tab.freeze(FIRST, 1);
     }
 

@@ -86,7 +86,7 @@ final class ChangeTab implements Cells {
                         "yours",
                         "yours: high",
                         "fits (1) or not (0)"));
-        tab.widths(0, 44, 18, 13, 15, 15, 14, 14, 14, 12);
+        tab.widths(0, 54, 18, 13, 15, 15, 14, 14, 14, 12);
         tab.freeze(RESULTS, 1);
     }
 

@@ -26,7 +26,9 @@ final class EngineTab implements Facts {
     private static final double FEWEST_STEPS = 6;
     private static final int CONSTANTS = 3;
     private static final int CONSTANT_ROWS = 16;
-    private static final int NOTE_COLUMNS = 8;
+    private static final int NOTE_COLUMNS = 5;
+    private static final int LABEL = 36;
+    private static final int FIGURE = 14;
 
     private final Tab tab;
     private final RulesTab rules;
@@ -84,7 +86,10 @@ final class EngineTab implements Facts {
             tab.number(agesTop + STEPS - age, 0, age, Look.WHOLE);
         }
         result();
-        tab.widths(0, 40);
+        tab.widths(0, 44, FIGURE);
+        for (int i = 0; i < constants.size(); i += CONSTANT_ROWS) {
+            tab.widths(CONSTANTS + 3 * i / CONSTANT_ROWS, LABEL, FIGURE);
+        }
         tab.printOnly(FACTS + CONSTANT_ROWS + 1, CONSTANTS + 3 * (1 + (constants.size() - 1) / CONSTANT_ROWS));
         tab.freeze(FACTS, 1);
     }

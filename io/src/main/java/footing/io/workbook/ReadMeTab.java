@@ -9,6 +9,8 @@ import org.jspecify.annotations.Nullable;
 
 /** What the workbook is, sheet by sheet, and what it isn't. */
 final class ReadMeTab {
+    private static final int LONGEST = 100;
+
     private final Tab tab;
 
     ReadMeTab(Tab tab) {
@@ -25,10 +27,28 @@ final class ReadMeTab {
                         + " ways it could go, seed " + answer.seed() + ".");
         int row = 3;
         for (String line : lines(answer, notes)) {
-            tab.wrapped(row++, 0, line);
+            for (String part : broken(line)) {
+                tab.text(row++, 0, part);
+            }
         }
         tab.widths(0, 112);
         tab.freeze(1, 0);
+    }
+
+    /** A line broken between words, so that it ends on the paper whatever typeface it is printed in. */
+    private static List<String> broken(String line) {
+        List<String> parts = new ArrayList<>();
+        StringBuilder part = new StringBuilder();
+        for (String word : line.split(" ")) {
+            if (part.length() + word.length() >= LONGEST && !part.isEmpty()) {
+                parts.add(part.toString());
+                part.setLength(0);
+                part.append("    ");
+            }
+            part.append(part.isEmpty() || part.toString().isBlank() ? "" : " ").append(word);
+        }
+        parts.add(part.toString());
+        return parts;
     }
 
     private static List<String> lines(Answer answer, List<String> notes) {

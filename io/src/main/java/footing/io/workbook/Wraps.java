@@ -18,8 +18,8 @@ final class Wraps {
 
     private static final float ROOM = 2;
 
-    /** How much wider letters may be where the usual typeface is not there and another takes its place. */
-    private static final double WIDER = 1.2;
+    /** How wide a letter of a text is, of the digit that a column's width is counted in. */
+    private static final double OF_A_DIGIT = 0.95;
 
     private static final double LETTER = 256;
 
@@ -52,6 +52,6 @@ final class Wraps {
         for (int column = wrap.first(); column <= wrap.last(); column++) {
             letters += sheet.getColumnWidth(column) / LETTER;
         }
-        return (int) Math.max(1, Math.ceil(wrap.text().length() * WIDER / letters));
+        return (int) Math.max(1, Math.ceil(wrap.text().length() * OF_A_DIGIT / letters));
     }
 }

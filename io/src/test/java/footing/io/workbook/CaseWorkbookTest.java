@@ -9,12 +9,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -234,6 +236,35 @@ class CaseWorkbookTest {
             }
             for (String name : List.of("AsOf", "DiscountRate", "Inflation", "TaxRate", "Growth", "LoanRate")) {
                 assertThat(book.getName(name)).isNotNull();
+            }
+        }
+    }
+
+    /** On paper the engines are a page each, and no line of the first sheet is longer than a page is wide. */
+    @Test
+    void workbook_onPaper_leavesTheEnginesStepsOutAndBreaksLongLines() throws IOException {
+        String wordy = Written.example("one-machine.yaml")
+                .replace(
+                        "title: One mower, one owner",
+                        "title: One mower, one owner\nnote: " + "wheels and ".repeat(60));
+        Written written = Written.of(Written.read(wordy), 50, null);
+        try (XSSFWorkbook book = written.open()) {
+            int engines = 0;
+            for (int i = 0; i < book.getNumberOfSheets(); i++) {
+                boolean engine = book.getSheetName(i).endsWith(" engine");
+                String area = book.getPrintArea(i);
+                assertThat(area != null).as(book.getSheetName(i)).isEqualTo(engine);
+                if (engine) {
+                    AreaReference printed = new AreaReference(area, SpreadsheetVersion.EXCEL2007);
+                    assertThat(printed.getLastCell().getRow())
+                            .isLessThan(25)
+                            .isLessThan(book.getSheetAt(i).getLastRowNum());
+                    engines++;
+                }
+            }
+            assertThat(engines).isEqualTo(1);
+            for (Row row : book.getSheet("Read me")) {
+                assertThat(row.getCell(0).getStringCellValue()).hasSizeLessThanOrEqualTo(104);
             }
         }
     }
