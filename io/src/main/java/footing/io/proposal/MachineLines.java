@@ -46,7 +46,7 @@ final class MachineLines {
         for (String head : List.of("machine", "what to do")) {
             out.element("th", head, "class", "t", "scope", "col");
         }
-        out.element("th", "from a bad outcome to a good one", "class", "n", "scope", "col", "colspan", "2");
+        out.element("th", "from a bad outcome to a good one", "class", "t", "scope", "col", "colspan", "2");
         for (String head : List.of("saves in its life", "pays in", "at the start")) {
             out.element("th", head, "class", "n", "scope", "col");
         }
