@@ -75,9 +75,9 @@ final class LastPages {
     }
 
     private void after() {
-        pages.out().open("div", "class", "fresh");
-        pages.heading("h2", "After-list");
         Table after = AfterList.of(answer);
+        pages.out().open("div", "class", after.isEmpty() ? "part" : "fresh");
+        pages.heading("h2", "After-list");
         if (after.isEmpty()) {
             pages.paragraph("No machine is clearly advised to change: nothing comes after.", "");
         } else {

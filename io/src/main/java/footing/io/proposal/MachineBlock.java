@@ -3,6 +3,7 @@ package footing.io.proposal;
 import footing.core.answer.Answer;
 import footing.core.answer.EntryAnswer;
 import footing.core.answer.MachineAnswer;
+import footing.core.fleet.ResolvedMachine;
 import footing.core.fleet.Terms;
 import footing.io.figure.GroundLines;
 import footing.io.figure.MachineFigures;
@@ -47,7 +48,7 @@ final class MachineBlock {
 
     void write(Length length) {
         pages.out().open("div", "class", length == Length.WHOLE ? "machine" : "machine short");
-        pages.heading("h2", advice.id() + ", " + advice.machine().machine().kind() + ": " + advice.row());
+        pages.heading("h2", named(advice.machine().machine()) + ": " + advice.row());
         pages.paragraph(Reason.of(answer, advice), "reason");
         flat(length);
         pages.table(tables.choices());
@@ -57,6 +58,11 @@ final class MachineBlock {
         }
         workings(length);
         pages.out().close();
+    }
+
+    /** 'E1, 60 in riding mower', or 'E1' where nobody said what it is. */
+    private static String named(ResolvedMachine m) {
+        return m.kind().isBlank() ? m.id() : m.id() + ", " + m.kind();
     }
 
     private void ground() {

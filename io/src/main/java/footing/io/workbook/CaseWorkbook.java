@@ -124,7 +124,9 @@ public final class CaseWorkbook {
     private MonthsTab months(Book book, int i, PackagesTab packages, AssumptionsTab assumptions) {
         MachineAnswer machine = answer.machines().get(i);
         MonthsTab months = new MonthsTab(book.tab(machine.id(), " months"), flows.get(i));
-        months.write(told.get(i), machine.id() + ", " + machine.machine().kind() + ": expected cash flows by month");
+        String kind = machine.machine().kind();
+        String named = kind.isBlank() ? machine.id() : machine.id() + ", " + kind;
+        months.write(told.get(i), named + ": expected cash flows by month");
         packages.write(machine, told.get(i), months, new MachineCells(assumptions, answer.of(), told.get(i)));
         return months;
     }

@@ -39,7 +39,7 @@ final class ReadMeTab {
     private static List<String> broken(String line) {
         List<String> parts = new ArrayList<>();
         StringBuilder part = new StringBuilder();
-        for (String word : line.split(" ")) {
+        for (String word : line.split(" ", -1)) {
             if (part.length() + word.length() >= LONGEST && !part.isEmpty()) {
                 parts.add(part.toString());
                 part.setLength(0);

@@ -47,7 +47,12 @@ class OddCasesTest {
         String text = Printed.of(Printed.answer(Fleets.onePackage(), 100, true), Paper.LETTER)
                 .text();
         assertThat(text)
-                .contains("no other choice", "There is nothing to compare with", "Nothing is to be ordered now.");
+                .contains(
+                        "mower: ",
+                        "no other choice",
+                        "There is nothing to compare with",
+                        "Nothing is to be ordered now.")
+                .doesNotContain("mower, :");
     }
 
     @Test
