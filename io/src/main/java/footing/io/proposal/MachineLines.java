@@ -42,7 +42,9 @@ final class MachineLines {
      * @param why with the reason of each below what to do
      */
     void write(List<Advice> some, boolean why) {
-        out.open("table", "class", why ? "lines reasoned" : "lines").open("thead").open("tr");
+        out.open("table", "class", why ? "lines reasoned" : "lines")
+                .open("thead")
+                .open("tr");
         for (String head : List.of("machine", "what to do")) {
             out.element("th", head, "class", "t", "scope", "col");
         }
