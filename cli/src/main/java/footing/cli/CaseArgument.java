@@ -13,6 +13,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Parameters;
 
@@ -49,6 +50,11 @@ final class CaseArgument {
         return accepted(reading(terminal), terminal, err);
     }
 
+    /** The same for a command that uses the records whether a value is learned from them or not. */
+    Accepted readForRecords(Terminal terminal, PrintWriter err) throws BadInput, IOException {
+        return accepted(reading(terminal), w -> !w.message().equals(CaseFile.NOTHING_LEARNED), terminal, err);
+    }
+
     /** A case, what reading it warned of, and the trials it names. */
     record Accepted(Case stated, List<String> warnings, List<StatedTrial> trials) {
         /**
@@ -71,8 +77,13 @@ final class CaseArgument {
     }
 
     static Accepted accepted(Reading reading, Terminal terminal, PrintWriter err) throws BadInput {
+        return accepted(reading, w -> true, terminal, err);
+    }
+
+    private static Accepted accepted(Reading reading, Predicate<Problem> worth, Terminal terminal, PrintWriter err)
+            throws BadInput {
         List<String> warnings =
-                reading.warnings().stream().map(Problem::toString).toList();
+                reading.warnings().stream().filter(worth).map(Problem::toString).toList();
         warnings.forEach(w -> err.println(terminal.letters().shown("warning: " + w)));
         if (reading.found().isEmpty()) {
             throw new BadInput("this case can't be used; wrong in it is\n"

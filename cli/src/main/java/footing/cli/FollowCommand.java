@@ -89,7 +89,7 @@ final class FollowCommand implements Callable<Integer> {
         if (keep && json) {
             throw new BadInput("--keep and --json don't go together: run once with each");
         }
-        Case stated = argument.read(terminal, err).stated();
+        Case stated = argument.readForRecords(terminal, err).stated();
         Path file = terminal.folder().resolve(argument.file());
         Path forecasts = ForecastFile.beside(file);
         LocalDate today = on == null ? LocalDate.now(clock) : on;

@@ -80,6 +80,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new FitCommand(terminal))
                 .addSubcommand(new GroundCommand(terminal))
                 .addSubcommand(new LearnCommand(terminal))
+                .addSubcommand(new CardCommand(terminal))
                 .addSubcommand(new FollowCommand(terminal, Clock.system(ZoneId.systemDefault())))
                 .addSubcommand(new WorkbookCommand(terminal))
                 .addSubcommand(

@@ -77,6 +77,18 @@ class FollowTest {
                 .doesNotContain("NaN");
     }
 
+    /** The log's row of the first day tells which drives were on. */
+    @Test
+    void follow_recordsOfWhichNothingIsLearned_warnsOfNothingAndCountsNoSet() throws IOException {
+        log(3, 400);
+        keep();
+        Run run = follow();
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out()).contains("No sets put on");
+        assertThat(Run.in(folder, "", Letters.ASCII, "check", file.toString()).err())
+                .contains("no value is learned");
+    }
+
     @Test
     void follow_manyMoreFlats_saysMoreThanExpected() throws IOException {
         keep();

@@ -109,7 +109,7 @@ class LearnTest {
         Run written = learnForTheCase(bad, "--write", "--leave-out");
         assertThat(written.code()).isZero();
         assertThat(said(written))
-                .contains("1 row not counted", "machines.mower.flatsPerSeason: {learned: flats}, was ");
+                .contains("1 row not counted", "mower, flats a season on air: ", "by your records; you said ");
         assertThat(Files.readString(folder.resolve("one.yaml"))).contains("records: log.csv", "{learned: life}");
     }
 

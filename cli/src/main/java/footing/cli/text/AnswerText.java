@@ -22,19 +22,26 @@ public final class AnswerText {
     private static final int MOST_TO_FIND_OUT = 3;
 
     private final Answer answer;
+    private final String narrowed;
     private final NextSteps next;
     private final List<Advice> machines;
     private final Lines lines;
 
-    private AnswerText(Answer answer, NextSteps next, Letters letters) {
+    private AnswerText(Answer answer, String narrowed, NextSteps next, Letters letters) {
         this.answer = answer;
+        this.narrowed = narrowed;
         this.next = next;
         machines = Advice.all(answer);
         lines = new Lines(letters);
     }
 
-    public static String of(Answer answer, NextSteps next, Letters letters) {
-        return new AnswerText(answer, next, letters).told();
+    /**
+     * The page.
+     *
+     * @param narrowed how much surer records make it; empty if nothing is learned from any
+     */
+    public static String of(Answer answer, String narrowed, NextSteps next, Letters letters) {
+        return new AnswerText(answer, narrowed, next, letters).told();
     }
 
     private String told() {
@@ -63,6 +70,9 @@ public final class AnswerText {
         }
         lines.blank().paragraph(Headline.of(machines)).blank();
         Worth.of(answer).forEach(lines::paragraph);
+        if (!narrowed.isEmpty()) {
+            lines.paragraph(narrowed);
+        }
         answer.warnings().forEach(w -> lines.hanging("Mind: ", w));
         lines.blank();
     }

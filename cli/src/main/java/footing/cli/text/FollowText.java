@@ -14,8 +14,7 @@ public final class FollowText {
         Lines lines = new Lines(letters);
         String currency = up.forecast().currency();
         lines.paragraph(FollowWords.summary(up));
-        lines.paragraph("Forecast of " + up.forecast().made() + ", from "
-                + up.forecast().asOf() + " on. 'Due' is what" + " eight in ten of the ways it could go hold.");
+        lines.paragraph(FollowWords.intro(up.forecast()));
         for (FollowUp.Machine m : up.machines()) {
             lines.head(FollowWords.head(m));
             m.lines().forEach(l -> lines.item(FollowWords.line(l, currency)));

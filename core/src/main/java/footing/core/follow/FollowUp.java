@@ -61,10 +61,9 @@ public record FollowUp(Forecast forecast, List<Machine> machines, List<String> s
         List<String> silent = new ArrayList<>();
         for (Forecast.Machine m : forecast.machines()) {
             Happened.since(log, m.id(), forecast.asOf())
-                    .ifPresentOrElse(h -> told.add(new Told(m, h)), () -> silent.add(m.id()));
+                    .ifPresentOrElse(h -> told.add(new Told(forecast, m, h)), () -> silent.add(m.id()));
         }
-        List<Machine> machines =
-                told.stream().map(t -> t.machine(forecast.asOf())).toList();
+        List<Machine> machines = told.stream().map(Told::machine).toList();
         Optional<Fleet> fleet = silent.isEmpty() ? Optional.of(Told.fleet(told, forecast.fleet())) : Optional.empty();
         return new FollowUp(forecast, machines, silent, fleet);
     }

@@ -18,6 +18,7 @@ import java.util.TreeSet;
 final class Told {
     private static final double MINUTES = 60;
 
+    private final Forecast all;
     private final Forecast.Machine forecast;
     private final Happened happened;
     private final List<Came> came = new ArrayList<>();
@@ -26,7 +27,8 @@ final class Told {
     /** Something that came. */
     private record Came(LocalDate date, double hours, Map<Followed, Double> more) {}
 
-    Told(Forecast.Machine forecast, Happened happened) {
+    Told(Forecast all, Forecast.Machine forecast, Happened happened) {
+        this.all = all;
         this.forecast = forecast;
         this.happened = happened;
         for (Happened.Flat flat : happened.flats()) {
@@ -42,31 +44,47 @@ final class Told {
         came.sort(Comparator.comparingDouble(Came::hours));
     }
 
-    /** Sets put on, but for those the plan changes over to at the start. */
+    /** Sets put on, but for those the plan changes over to at the start and those already on. */
     private void sets() {
         Set<Position> changed = EnumSet.noneOf(Position.class);
+        Set<Position> there = EnumSet.noneOf(Position.class);
         for (Happened.Fitted set : happened.fitted()) {
             Position at = set.spot() == Spot.DRIVE ? Position.DRIVE : Position.CASTER;
-            String wanted = forecast.plan().wanted(at);
-            boolean planned = set.assembly().equals(wanted);
+            boolean planned = set.assembly().equals(forecast.plan().wanted(at));
             if (!planned && !set.assembly().equals(forecast.plan().before(at))) {
                 others.add(set.assembly());
             }
             boolean start = planned && forecast.plan().changesNow(at) && changed.add(at);
-            if (!start) {
+            if (!start && !(wasOn(set, at) && there.add(at))) {
                 came.add(new Came(set.date(), set.hours(), Map.of(Followed.SETS, 1.0)));
             }
         }
     }
 
-    FollowUp.Machine machine(LocalDate asOf) {
+    /**
+     * True if a row of the first day, or of the day the forecast was made with no hour run by then, only tells which
+     * set is on: the one from before, or the wanted one where recording began after the change.
+     */
+    private boolean wasOn(Happened.Fitted set, Position at) {
+        boolean known = set.assembly().equals(forecast.plan().before(at))
+                || (late() && set.assembly().equals(forecast.plan().wanted(at)));
+        boolean unrun = set.hours() == 0 && !set.date().isAfter(all.made());
+        return known && (unrun || set.date().equals(happened.from()));
+    }
+
+    /** True if recording began only after the day of the forecast. */
+    private boolean late() {
+        return happened.from().isAfter(all.asOf());
+    }
+
+    FollowUp.Machine machine() {
         List<Step> steps = new ArrayList<>(List.of(Step.START));
         for (Came c : came) {
             steps.add(last(steps).plus(c.hours, c.more));
         }
         steps.add(last(steps).at(happened.hours()));
         List<Line> lines = Line.of(last(steps), forecast.bands(), withoutMinutes(), withoutCost());
-        return new FollowUp.Machine(forecast, happened, happened.from().isAfter(asOf), steps, lines, others);
+        return new FollowUp.Machine(forecast, happened, late(), steps, lines, others);
     }
 
     static FollowUp.Fleet fleet(List<Told> all, Bands bands) {

@@ -9,6 +9,7 @@ import footing.core.future.Followed;
 import footing.core.records.Log;
 import footing.core.records.Spot;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -103,6 +104,67 @@ class FollowUpTest {
         FollowUp.Machine m = FollowUp.of(firm, log).machines().get(0);
         assertThat(m.came().get(m.came().size() - 1).of(Followed.SETS)).isEqualTo(1);
         assertThat(m.others()).isEmpty();
+    }
+
+    private static double setsPutOn(FollowUp up) {
+        List<Step> came = up.machines().get(0).came();
+        return came.get(came.size() - 1).of(Followed.SETS);
+    }
+
+    @Test
+    void of_fitOnTheForecastsOwnDay_isTheSetAlreadyOn() {
+        LogRows rows = new LogRows()
+                .begin("2027-03-15", RIDER, 300)
+                .fit("2027-03-15", RIDER, 300, Spot.DRIVE, "air-drive")
+                .fit("2027-03-15", RIDER, 300, Spot.CASTER, "air-caster")
+                .reading("2027-11-15", RIDER, 750);
+        assertThat(setsPutOn(FollowUp.of(asItIs, rows.log()))).isZero();
+        rows.fit("2027-08-15", RIDER, 600, Spot.DRIVE, "air-drive");
+        assertThat(setsPutOn(FollowUp.of(asItIs, rows.log()))).isEqualTo(1);
+    }
+
+    @Test
+    void of_setFromBeforeAndThePlannedOneOnOneDay_countsNeither() {
+        LogRows rows = new LogRows()
+                .begin("2027-03-15", RIDER, 300)
+                .fit("2027-03-15", RIDER, 300, Spot.DRIVE, "air-drive")
+                .fit("2027-03-15", RIDER, 300.1, Spot.DRIVE, "firm-drive")
+                .reading("2027-11-15", RIDER, 750);
+        assertThat(setsPutOn(FollowUp.of(firm, rows.log()))).isZero();
+        rows.fit("2027-08-15", RIDER, 600, Spot.DRIVE, "firm-drive");
+        assertThat(setsPutOn(FollowUp.of(firm, rows.log()))).isEqualTo(1);
+    }
+
+    @Test
+    void of_fitOnTheDayItWasMade_isTheSetAlreadyOnUnlessItHasRun() {
+        LogRows rested = new LogRows()
+                .begin("2027-03-15", RIDER, 300)
+                .fit("2027-03-16", RIDER, 300, Spot.DRIVE, "air-drive")
+                .reading("2027-11-15", RIDER, 750);
+        assertThat(setsPutOn(FollowUp.of(asItIs, rested.log()))).isZero();
+        LogRows run = new LogRows()
+                .begin("2027-03-15", RIDER, 300)
+                .fit("2027-03-16", RIDER, 306, Spot.DRIVE, "air-drive")
+                .reading("2027-11-15", RIDER, 750);
+        assertThat(setsPutOn(FollowUp.of(asItIs, run.log()))).isEqualTo(1);
+    }
+
+    @Test
+    void of_recordingBegunLate_theSetsWrittenDownThenWereOn() {
+        LogRows rows = new LogRows()
+                .begin("2027-07-01", RIDER, 500)
+                .fit("2027-07-01", RIDER, 500, Spot.DRIVE, "air-drive")
+                .reading("2027-11-15", RIDER, 750);
+        assertThat(setsPutOn(FollowUp.of(asItIs, rows.log()))).isZero();
+    }
+
+    @Test
+    void of_anotherSetOnTheFirstDay_isCounted() {
+        LogRows rows = new LogRows()
+                .begin("2027-03-15", RIDER, 300)
+                .fit("2027-03-15", RIDER, 300, Spot.DRIVE, "foam-drive")
+                .reading("2027-11-15", RIDER, 750);
+        assertThat(setsPutOn(FollowUp.of(asItIs, rows.log()))).isEqualTo(1);
     }
 
     @Test

@@ -17,6 +17,9 @@ import org.jspecify.annotations.Nullable;
 public final class CaseFile {
     public static final String FORMAT = "footing-case/1";
 
+    /** What is warned of where a case names records and takes no value from them. */
+    public static final String NOTHING_LEARNED = "no value is learned from these records, so they change nothing";
+
     private CaseFile() {}
 
     /**

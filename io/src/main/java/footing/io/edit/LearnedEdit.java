@@ -4,8 +4,11 @@ import footing.core.fleet.Case;
 import footing.core.fleet.Input;
 import footing.core.fleet.Key;
 import footing.core.fleet.Numbers;
+import footing.core.fleet.Values;
 import footing.core.records.Learned;
-import footing.io.form.Written;
+import footing.core.records.LifePosterior;
+import footing.core.records.Limits;
+import footing.io.words.TakenInWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +26,7 @@ public final class LearnedEdit {
     /**
      * What came of it.
      *
-     * @param told what was replaced by what, a line each
+     * @param told what was replaced by what, a sentence each
      */
     public record Result(String text, List<String> told) {
         public Result {
@@ -51,40 +54,53 @@ public final class LearnedEdit {
         String text = linked;
         for (Learned.Flats f : learned.flats()) {
             if (!f.unwatched()) {
-                text = flats(text, f.machine());
+                text = flats(text, f);
             }
         }
         for (Learned.SetLife life : learned.lives()) {
             boolean known = stated.assemblies().stream().anyMatch(a -> a.id().equals(life.assembly()));
             if (known && (life.sets() > 0 || life.bought().isPresent())) {
-                text = life(text, life.assembly());
+                text = life(text, life);
             }
         }
         return new Result(text, told);
     }
 
-    private String flats(String text, String machine) {
+    private String flats(String text, Learned.Flats f) {
         return stated.machines().stream()
-                .filter(m -> m.id().equals(machine))
+                .filter(m -> m.id().equals(f.machine()))
                 .findFirst()
-                .map(m -> replaced(text, Input.of(m.flatsKey(), machine), m.numbers(), "{learned: flats}"))
+                .map(m -> flats(text, f, m))
                 .orElse(text);
     }
 
-    private String life(String text, String assembly) {
-        Numbers numbers = stated.assembly(assembly).numbers();
-        return replaced(text, Input.of(Key.LIFE, assembly), numbers, "{learned: life}");
+    private String flats(String text, Learned.Flats f, Case.Machine m) {
+        double perYear =
+                new Values(stated, m).get(Input.of(Key.HOURS_PER_YEAR, m.id())).likely();
+        double per = m.flatsKey() == Key.FLATS_PER_1000H ? 1000 : perYear;
+        Limits limits = f.rate().limits(Limits.SHARE);
+        Put put = new Put(Input.of(m.flatsKey(), m.id()), "{learned: flats}", limits.low() * per, limits.high() * per);
+        return replaced(text, put, m.numbers());
     }
 
-    private String replaced(String text, Input input, Numbers numbers, String value) {
-        String before = numbers.get(input.key())
-                .map(s -> Written.spread(input.key().dimension(), s))
-                .orElse("nothing");
-        Optional<String> after = changed(text, input.path(), value);
+    private String life(String text, Learned.SetLife life) {
+        Numbers numbers = stated.assembly(life.assembly()).numbers();
+        LifePosterior known = life.posterior();
+        Put put = new Put(Input.of(Key.LIFE, life.assembly()), "{learned: life}", known.life(0.1), known.life(0.9));
+        return replaced(text, put, numbers);
+    }
+
+    /** What is put where, and what it amounts to: one in ten is below low, one in ten above high. */
+    private record Put(Input input, String value, double low, double high) {}
+
+    private String replaced(String text, Put put, Numbers numbers) {
+        Input input = put.input();
+        Optional<Numbers.Stated> before = Optional.ofNullable(numbers.stated().get(input.key()));
+        Optional<String> after = changed(text, input.path(), put.value());
         told.add(
                 after.isEmpty()
-                        ? input.path() + ": not written; it isn't stated in this file"
-                        : input.path() + ": " + value + ", was " + before);
+                        ? TakenInWords.stays(stated, input, before)
+                        : TakenInWords.put(stated, input, put.low(), put.high(), before));
         return after.orElse(text);
     }
 

@@ -21,6 +21,22 @@ public final class FollowWords {
 
     private FollowWords() {}
 
+    /** Where the forecast comes from, and what 'due' means. */
+    public static String intro(Forecast forecast) {
+        return "Forecast of " + forecast.made() + ", from " + forecast.asOf()
+                + " on. 'Due' is what eight in ten of the ways it could go hold.";
+    }
+
+    /** What is followed, as a heading. */
+    public static String followed(Followed what) {
+        return switch (what) {
+            case FLATS -> "flats";
+            case SETS -> "sets put on";
+            case DOWN_HOURS -> "hours down";
+            case PAID -> "paid for flats";
+        };
+    }
+
     /** Which machine, on what, over how long. */
     public static String head(FollowUp.Machine m) {
         String late = m.late()
@@ -30,6 +46,12 @@ public final class FollowWords {
         String beyond = m.beyond() ? " It has run beyond the trade that was forecast." : "";
         return m.forecast().id() + ", " + plan(m.forecast().plan()) + ": "
                 + hours(m.happened().hours()) + " run by " + m.happened().to() + "." + late + beyond + others(m);
+    }
+
+    /** All machines together, over how long. */
+    public static String head(FollowUp.Fleet fleet) {
+        return "All machines: "
+                + hours(fleet.came().get(fleet.came().size() - 1).hours()) + " run.";
     }
 
     /** What a machine was taken to run. */
@@ -110,6 +132,9 @@ public final class FollowWords {
 
     /** Everything in a sentence: how many machines came as expected, and which didn't. */
     public static String summary(FollowUp up) {
+        if (up.machines().isEmpty()) {
+            return "Nothing has been written down since.";
+        }
         List<String> more = new ArrayList<>();
         List<String> less = new ArrayList<>();
         List<String> early = new ArrayList<>();
@@ -132,7 +157,7 @@ public final class FollowWords {
         add(parts, "fewer than expected on ", less);
         add(parts, "too early to tell on ", early);
         add(parts, "nothing written down since for ", up.silent());
-        return parts.isEmpty() ? "Nothing has been written down since." : "Flats: " + String.join("; ", parts) + ".";
+        return "Flats: " + String.join("; ", parts) + ".";
     }
 
     private static void add(List<String> parts, String what, List<String> ids) {

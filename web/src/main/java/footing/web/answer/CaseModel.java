@@ -20,10 +20,12 @@ class CaseModel {
 
     private final Answers answers;
     private final ObjectProvider<TrialVerdicts> trials;
+    private final Narrowings narrowings;
 
-    CaseModel(Answers answers, ObjectProvider<TrialVerdicts> trials) {
+    CaseModel(Answers answers, ObjectProvider<TrialVerdicts> trials, Narrowings narrowings) {
         this.answers = answers;
         this.trials = trials;
+        this.narrowings = narrowings;
     }
 
     /** A case as it is read. */
@@ -55,6 +57,7 @@ class CaseModel {
         model.put("machine", machine);
         model.put("machines", stated.machines().stream().map(Case.Machine::id).toList());
         model.put("top", TopView.of(answer, read(kept).warnings()));
+        model.put("narrowed", narrowings.told(answer));
         model.put("futures", footing.io.words.Figures.money(told.answer().futures()));
         model.put("percent", Math.round(100 * told.share()));
         model.put("panel", Panel.of(answer));

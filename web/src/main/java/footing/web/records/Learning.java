@@ -5,6 +5,7 @@ import footing.core.records.Background;
 import footing.core.records.Learned;
 import footing.core.records.Learner;
 import footing.io.records.CaseBackground;
+import footing.web.store.LinkedRecords;
 import footing.web.store.StoredCase;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -27,11 +28,13 @@ class Learning {
 
         @Override
         protected boolean removeEldestEntry(Map.Entry<Object, Object> eldest) {
-            return size() > 2 * REMEMBERED;
+            return size() > 3 * REMEMBERED;
         }
     };
 
     private record BookOf(String caseId, long version) {}
+
+    private record NameOf(String caseId, long version) {}
 
     private record LearnedOf(String caseId, long version, String text) {}
 
@@ -58,6 +61,14 @@ class Learning {
             Background background = stated.<Background>map(CaseBackground::new).orElse(Background.NONE);
             return Learner.learn(book.ledger().log(), background, WEAR_LIMIT);
         });
+    }
+
+    /** The name a case would call these records by, without the rows that can't be. */
+    String name(String caseId, Logbook book) {
+        return remembered(
+                new NameOf(caseId, store.version(caseId)),
+                String.class,
+                () -> LinkedRecords.name(book.sound().csv()));
     }
 
     /** Worked out without holding anybody up; two who ask at once may both work it out. */

@@ -1,5 +1,6 @@
 package footing.web.records;
 
+import footing.web.store.KeptWithCase;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -16,7 +17,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 
 /** Keeps sheets and their mends. Each call is one transaction; whatever it returns is on the disk. */
 @Component
-class RecordStore {
+class RecordStore implements KeptWithCase {
     private final JdbcClient sql;
     private final TransactionTemplate transaction;
 
@@ -169,6 +170,28 @@ class RecordStore {
                 () -> sql.sql("update record_entry set undone = ? where case_id = ? and id = ?")
                         .params(undone ? 1 : 0, caseId, entry)
                         .update());
+    }
+
+    @Override
+    public void copy(String fromCase, String toCase) {
+        sql.sql("insert into record_state (case_id, version) select ?, version from record_state where case_id = ?")
+                .params(toCase, fromCase)
+                .update();
+        sql.sql("insert into record_sheet (case_id, sent_as, name, content, mapping, archived, at)"
+                        + " select ?, sent_as, name, content, mapping, archived, at from record_sheet"
+                        + " where case_id = ? order by id")
+                .params(toCase, fromCase)
+                .update();
+        sql.sql("insert into record_mend (sheet_id, line, cells, undone, at)"
+                        + " select n.id, m.line, m.cells, m.undone, m.at from record_mend m"
+                        + " join record_sheet o on o.id = m.sheet_id and o.case_id = ?"
+                        + " join record_sheet n on n.case_id = ? and n.sent_as = o.sent_as order by m.id")
+                .params(fromCase, toCase)
+                .update();
+        sql.sql("insert into record_entry (case_id, sent_as, cells, undone, at)"
+                        + " select ?, sent_as, cells, undone, at from record_entry where case_id = ? order by id")
+                .params(toCase, fromCase)
+                .update();
     }
 
     private static Kept.Written written(ResultSet row, int number) throws SQLException {

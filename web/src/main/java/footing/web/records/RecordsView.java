@@ -22,7 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param more rows to mend beyond those listed
  * @param plain rows for which one mend alone is proposed
  * @param learned null if no row can be used yet
- * @param accepts what accepting would replace by what, a line each; empty if nothing would change
+ * @param accepts what accepting would replace by what, a sentence each; empty if nothing would change
+ * @param uses true if the case has taken in these records as they stand
  */
 record RecordsView(
         String said,
@@ -35,6 +36,7 @@ record RecordsView(
         List<EntryLine> entries,
         @Nullable LearnedView learned,
         List<String> accepts,
+        boolean uses,
         int leavesOut) {
     private static final int MOST_SHOWN = 25;
     private static final int MOST_ENTRIES = 30;
@@ -57,6 +59,8 @@ record RecordsView(
         List<Ledger.Refused> refused = book.refused();
         boolean any = book.ledger().log().rows() > 0;
         Optional<Learned> learned = any ? Optional.of(learning.learned(kept, book)) : Optional.empty();
+        Optional<LearnedEdit.Result> taken = learned.flatMap(l -> taken(kept, l, learning.name(kept.id(), book)));
+        boolean uses = taken.filter(t -> t.text().equals(kept.text())).isPresent();
         return new RecordsView(
                 said(book),
                 book.parts().stream().map(p -> SheetLine.of(book, p)).toList(),
@@ -73,7 +77,8 @@ record RecordsView(
                 mended(book, store.mends(kept.id())),
                 entries(store.entries(kept.id())),
                 learned.map(LearnedView::of).orElse(null),
-                learned.map(l -> accepts(kept, l)).orElse(List.of()),
+                taken.filter(t -> !uses).map(LearnedEdit.Result::told).orElse(List.of()),
+                uses,
                 refused.size());
     }
 
@@ -119,11 +124,9 @@ record RecordsView(
         return latest.stream().limit(MOST_ENTRIES).map(EntryLine::of).toList();
     }
 
-    /** Nothing if the case can't be read, or already has just these values. */
-    private static List<String> accepts(StoredCase kept, Learned learned) {
+    /** Nothing if the case can't be read. */
+    private static Optional<LearnedEdit.Result> taken(StoredCase kept, Learned learned, String name) {
         Optional<Case> stated = kept.read().found();
-        return stated.flatMap(c -> LearnedEdit.write(kept.text(), c, learned, "records.csv"))
-                .map(LearnedEdit.Result::told)
-                .orElse(List.of());
+        return stated.flatMap(c -> LearnedEdit.write(kept.text(), c, learned, name));
     }
 }

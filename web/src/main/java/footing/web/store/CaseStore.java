@@ -43,7 +43,7 @@ public interface CaseStore {
     /** Puts the document of an earlier version in force again, which is itself a change. */
     StoredCase goBackTo(String id, long version, long expectedVersion);
 
-    /** A new case with the document and a history of its own. */
+    /** A new case with the document, what is kept beside it, and a history of its own. */
     StoredCase copy(String id, String name);
 
     StoredCase archive(String id, long expectedVersion);

@@ -41,11 +41,16 @@ public final class LinkedRecords {
 
     /** Keeps records; twice the same are kept once. Returns the name a case calls them by. */
     public String keep(String csv) {
-        String name = "records-" + digest(csv).substring(0, DIGITS) + ".csv";
+        String name = name(csv);
         sql.sql("insert or ignore into linked_records (name, content, at) values (?, ?, ?)")
                 .params(name, csv, Instant.now().toString())
                 .update();
         return name;
+    }
+
+    /** The name a case would call records by. */
+    public static String name(String csv) {
+        return "records-" + digest(csv).substring(0, DIGITS) + ".csv";
     }
 
     /** The case as a text states it, with the records it names. */

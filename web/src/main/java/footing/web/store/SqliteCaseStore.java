@@ -25,12 +25,15 @@ import org.springframework.transaction.support.TransactionTemplate;
 final class SqliteCaseStore implements CaseStore {
     private final Revisions revisions;
     private final LinkedRecords records;
+    private final List<KeptWithCase> beside;
     private final TransactionTemplate transaction;
     private final SecureRandom random = new SecureRandom();
     private final Clock clock = Clock.systemUTC();
 
-    SqliteCaseStore(JdbcClient sql, PlatformTransactionManager transactions, LinkedRecords records) {
+    SqliteCaseStore(
+            JdbcClient sql, PlatformTransactionManager transactions, LinkedRecords records, List<KeptWithCase> beside) {
         this.records = records;
+        this.beside = List.copyOf(beside);
         revisions = new Revisions(sql);
         transaction = new TransactionTemplate(transactions);
     }
@@ -102,7 +105,9 @@ final class SqliteCaseStore implements CaseStore {
     public StoredCase copy(String id, String name) {
         return whole(() -> {
             Revision from = revisions.current(id);
-            return create(name, from.text(), "Copied from " + from.name());
+            StoredCase copy = create(name, from.text(), "Copied from " + from.name());
+            beside.forEach(b -> b.copy(id, copy.id()));
+            return copy;
         });
     }
 

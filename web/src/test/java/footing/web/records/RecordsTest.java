@@ -100,7 +100,9 @@ class RecordsTest extends Served {
     void accept_whatWasLearned_isInTheCaseAndItsAnswerUntilUndone() {
         visit.handOver("log.csv", LOG);
         String before = visit.get("/download").body();
-        assertThat(visit.page()).contains("machines.E1.flats");
+        assertThat(visit.page())
+                .contains("E1, flats a season on air: ", "by your records; you said 3 to 11.")
+                .doesNotContain("machines.E1", "{learned");
         String version = visit.version();
         visit.post("/records/accept", Map.of("version", version));
         String text = visit.get("/download").body();
@@ -108,8 +110,47 @@ class RecordsTest extends Served {
         assertThat(visit.get("/history").body()).contains("Learned from 4 rows of records");
         // The placeholder of a learned value is 3 flats; these records teach something else.
         assertThat(visit.get("/machines/E1").body()).contains("records").doesNotContain("can&#39;t be read from here");
+        assertThat(visit.page())
+                .contains("The case uses these records as they stand.")
+                .doesNotContain("accept-head");
         visit.post("/undo", Map.of("version", visit.version()));
         assertThat(visit.get("/download").body()).isEqualTo(before);
+        assertThat(visit.page()).contains("accept-head");
+    }
+
+    @Test
+    void copy_ofACase_bringsItsRecordsWithTheirMends() {
+        visit.handOver("log.csv", LOG + "5/13/2026,E1,flat,1000,drive,,\nsoon,E1,flat,,drive,,\n");
+        visit.post("/records/mend-plain", Map.of());
+        visit.post("/records/mend", Map.of("row", visit.rowsToMend().get(0), "out", "true"));
+        visit.post("/log/entry", Map.of("sentAs", "mark-copy", "machine", "E1", "hours", "1420", "event", "reading"));
+        RecordsVisit copy = visit.copied();
+        assertThat(copy.get("/records.csv").body())
+                .isEqualTo(visit.get("/records.csv").body())
+                .contains("2026-05-13,E1,flat", "E1,reading,1420");
+        assertThat(copy.page()).contains("1 more left out by you");
+        copy.handOver("more.csv", "date,machine,event,hours\n2026-10-30,E2,reading,700\n");
+        assertThat(copy.get("/records.csv").body()).contains("E2,reading");
+        assertThat(visit.get("/records.csv").body()).doesNotContain("E2,reading");
+        assertThat(visit.rowsToMend()).isEmpty();
+    }
+
+    @Test
+    void card_ofTheCase_isAPdfOfTheWantedPaper() {
+        assertThat(visit.page()).contains("card.pdf?paper=letter", "card.pdf?paper=a4");
+        HttpResponse<String> card = visit.get("/card.pdf?paper=a4");
+        assertThat(card.body()).startsWith("%PDF");
+        assertThat(card.headers().firstValue("Content-Disposition").orElse("")).contains("visor-card.pdf");
+        assertThat(visit.get("/card.pdf?paper=tabloid").statusCode()).isEqualTo(400);
+    }
+
+    @Test
+    void answer_withWhatWasLearned_saysHowMuchSurerItIs() {
+        assertThat(visit.get("").body()).doesNotContain("class=\"narrowed\"");
+        visit.handOver("log.csv", LOG);
+        visit.post("/records/accept", Map.of("version", visit.version()));
+        assertThat(visit.get("").body()).containsPattern("class=\"narrowed\">Your records (narrow it|don)");
+        assertThat(visit.get("/machines/E1").body()).contains("flats a season (without them ");
     }
 
     @Test

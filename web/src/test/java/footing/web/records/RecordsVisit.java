@@ -24,11 +24,25 @@ final class RecordsVisit {
         if (!first.find()) {
             throw new IllegalStateException("no example");
         }
-        String copied = visitor.post("/cases/" + first.group(1) + "/copy", Map.of())
+        id = copyOf(first.group(1));
+    }
+
+    private RecordsVisit(Visitor visitor, String id) {
+        this.visitor = visitor;
+        this.id = id;
+    }
+
+    private String copyOf(String of) {
+        String copied = visitor.post("/cases/" + of + "/copy", Map.of())
                 .headers()
                 .firstValue("Location")
                 .orElseThrow();
-        id = copied.replaceAll(".*/", "");
+        return copied.replaceAll(".*/", "");
+    }
+
+    /** The same at a copy of the case. */
+    RecordsVisit copied() {
+        return new RecordsVisit(visitor, copyOf(id));
     }
 
     HttpResponse<String> get(String path) {

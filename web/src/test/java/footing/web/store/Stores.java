@@ -20,7 +20,7 @@ final class Stores {
         Flyway.configure().dataSource(source).load().migrate();
         JdbcClient sql = JdbcClient.create(source);
         LinkedRecords records = new LinkedRecords(folder.toString(), sql);
-        return new SqliteCaseStore(sql, new JdbcTransactionManager(source), records);
+        return new SqliteCaseStore(sql, new JdbcTransactionManager(source), records, java.util.List.of());
     }
 
     /** Stands for a store before there is one. */
