@@ -178,7 +178,7 @@
   queue.start();
   if (document.getElementById('photos')) {
     photos = footingPhotos('footing-photos-' + form.dataset.name, {
-      place: () => place.value, words: which => planned(which)?.dataset.words || 'Run', changed, use
+      unit: form.dataset.unit, place: () => place.value, words: which => planned(which)?.dataset.words || 'Run', changed, use
     }, queue);
   }
   changed();

@@ -6,7 +6,7 @@
   const AGAIN = 8000;
   const PATIENCE = 180000;
 
-  // page: place() the run that is chosen, words(place), use(place, value), changed() hears of every change.
+  // page: unit of the values, place() the run that is chosen, words(place), use(place, value), changed() hears of every change.
   window.footingPhotos = function (name, page, queue) {
     const section = document.getElementById('photos');
     const list = document.getElementById('photo-list');
@@ -61,13 +61,17 @@
         const picture = document.createElement('img');
         picture.src = outcome.overlay;
         picture.alt = 'The photo with what was found drawn over it';
-        item.append(picture);
+        const mend = document.createElement('a');
+        mend.className = 'button';
+        mend.href = outcome.overlay.replace(/\/overlay$/, '');
+        mend.textContent = 'Point at it by hand';
+        item.append(picture, mend);
       }
       if (outcome.value) {
         const use = document.createElement('button');
         use.type = 'button';
         use.className = 'button';
-        use.textContent = 'Looked at: take ' + outcome.value;
+        use.textContent = 'Looked at: take ' + outcome.value + ' ' + page.unit;
         use.dataset.value = outcome.value;
         use.dataset.place = photo.place;
         item.append(use);

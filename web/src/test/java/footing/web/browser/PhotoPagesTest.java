@@ -53,6 +53,7 @@ class PhotoPagesTest extends InBrowser {
         assertThat(page().locator("#photo-list img")).isVisible();
         assertAccessible();
         Screens.picture(page(), "field-photo");
+        assertThat(page().locator("#photo-list a")).hasText("Point at it by hand");
         page().locator("#photo-list button").click();
         assertThat(page().locator("#value")).hasValue(Pattern.compile("\\d+\\.?\\d*"));
         page().locator("#keep").click();
