@@ -44,7 +44,8 @@ class TrialFileTest {
         "ride.yaml, alike",
         "pivot.csv, not enough runs to tell",
         "opposed.yaml, not enough runs to tell",
-        "logged-pull.yaml, better"
+        "logged-pull.yaml, better",
+        "prints.yaml, alike"
     })
     void read_demoDay_givesEachVerdict(String file, String verdict) throws IOException {
         StatedTrial stated = accepted(TrialFile.read(DAY.resolve(file)));
@@ -150,7 +151,7 @@ class TrialFileTest {
     void schema_demoDay_isAcceptedAndBrokenIsNot() throws IOException {
         Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                 .getSchema(TrialSchema.json());
-        for (String file : List.of("pull.yaml", "ride.yaml", "opposed.yaml", "logged-pull.yaml")) {
+        for (String file : List.of("pull.yaml", "ride.yaml", "opposed.yaml", "logged-pull.yaml", "prints.yaml")) {
             String text = Files.readString(DAY.resolve(file));
             assertThat(schema.validate(text, InputFormat.YAML)).as(file).isEmpty();
             assertThat(schema.validate(text.replace("name:", "nome:"), InputFormat.YAML))

@@ -24,21 +24,23 @@ import org.springframework.web.servlet.ModelAndView;
 @RequestMapping("/cases/{id}/machines/{machine}")
 class BayController {
     private final CaseStore store;
+    private final BayPages pages;
 
-    BayController(CaseStore store) {
+    BayController(CaseStore store, BayPages pages) {
         this.store = store;
+        this.pages = pages;
     }
 
     @GetMapping("/fit")
     ModelAndView fit(
             @PathVariable String id, @PathVariable String machine, @RequestParam(defaultValue = "") String wheels) {
-        return BayPages.page(Bench.of(store.get(id), machine, wheels), "fit");
+        return pages.page(Bench.of(store.get(id), machine, wheels), "fit");
     }
 
     @GetMapping("/ground")
     ModelAndView ground(
             @PathVariable String id, @PathVariable String machine, @RequestParam(defaultValue = "") String wheels) {
-        return BayPages.page(Bench.of(store.get(id), machine, wheels), BayPages.GROUND);
+        return pages.page(Bench.of(store.get(id), machine, wheels), BayPages.GROUND);
     }
 
     /**

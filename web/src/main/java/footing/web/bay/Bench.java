@@ -50,6 +50,11 @@ record Bench(StoredCase kept, Case stated, Case.Machine machine, Case.WheelPacka
         return all;
     }
 
+    /** The same with another statement of its case. */
+    Bench with(Case other) {
+        return new Bench(kept, other, machine, wheels);
+    }
+
     /** Every package that can be looked at on it. */
     List<String> packages() {
         return packages(machine, stated).stream().map(Case.WheelPackage::id).toList();

@@ -31,10 +31,12 @@ class MeasureController {
 
     private final CaseStore store;
     private final Editing editing;
+    private final BayPages pages;
 
-    MeasureController(CaseStore store, Editing editing) {
+    MeasureController(CaseStore store, Editing editing, BayPages pages) {
         this.store = store;
         this.editing = editing;
+        this.pages = pages;
     }
 
     /** Which bay somebody stands in. */
@@ -113,7 +115,7 @@ class MeasureController {
         return step(asked(machine, form), () -> store.redo(id, version), response);
     }
 
-    private static ModelAndView step(Asked asked, Supplier<StoredCase> step, HttpServletResponse response) {
+    private ModelAndView step(Asked asked, Supplier<StoredCase> step, HttpServletResponse response) {
         try {
             return region(asked, step.get(), "", response);
         } catch (Overtaken e) {
@@ -121,14 +123,14 @@ class MeasureController {
         }
     }
 
-    private static ModelAndView region(Asked asked, StoredCase kept, String notice, HttpServletResponse response) {
+    private ModelAndView region(Asked asked, StoredCase kept, String notice, HttpServletResponse response) {
         Optional<Bench> bench = asked.bench(kept);
         if (bench.isEmpty()) {
             return gone(kept.id(), response);
         }
         response.setHeader("HX-Retarget", "#case");
         response.setHeader("HX-Reswap", "morph");
-        return BayPages.region(bench.get(), asked.page(), notice);
+        return pages.region(bench.get(), asked.page(), notice);
     }
 
     /** What is no longer there can't be measured: the answer says what there is. */
