@@ -110,7 +110,12 @@ class LearnTest {
         assertThat(written.code()).isZero();
         assertThat(said(written))
                 .contains("1 row not counted", "machines.mower.flatsPerSeason: {learned: flats}, was ");
-        assertThat(Files.readString(folder.resolve("one.yaml"))).contains("records: log.csv", "{learned: life}");
+        assertThat(said(written)).contains("crews.me.fixes[0].share: {learned: share, stated: 80 %}");
+        assertThat(Files.readString(folder.resolve("one.yaml")))
+                .contains("records: log.csv", "{learned: life}", "{learned: share, stated: 20 %}");
+        Run answer = Run.in(folder, "", Letters.ASCII, "assess", "one.yaml", "--quick", "--futures", "300");
+        assertThat(answer.code()).isZero();
+        assertThat(answer.out().replaceAll("\\s+", " ")).contains("from your records");
     }
 
     @Test

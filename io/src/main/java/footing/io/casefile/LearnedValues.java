@@ -10,14 +10,13 @@ import footing.core.fleet.Numbers;
 import footing.core.fleet.Origin;
 import footing.core.fleet.Values;
 import footing.core.records.Learned;
-import footing.core.records.Learner;
 import footing.core.records.LifePosterior;
 import footing.core.records.Posterior;
 import footing.io.form.Found;
 import footing.io.form.Problems;
 import footing.io.records.CaseBackground;
+import footing.io.records.Lessons;
 import footing.io.records.Records;
-import footing.io.records.RecordsFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -30,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  * Puts what the records teach where a case says {@code {learned: …}}. A rate of flats is unknown: its three-point is
  * the posterior's 10th, 50th and 90th percentile. A life varies about an unknown middle: its three-point is that of one
  * set at the posterior medians, and lifeUnsure the standard deviation of the logarithm of the median life, unless that
- * is stated.
+ * is stated. Fixes are {@link LearnedFixes}.
  */
 final class LearnedValues {
     private static final double WEAR_LIMIT = 1.6;
@@ -50,14 +49,15 @@ final class LearnedValues {
     Case filledIn() {
         String name = named.text();
         boolean asked = stated.machines().stream().anyMatch(m -> isLearned(m.numbers(), m.flatsKey()))
-                || stated.assemblies().stream().anyMatch(a -> isLearned(a.numbers(), Key.LIFE));
+                || stated.assemblies().stream().anyMatch(a -> isLearned(a.numbers(), Key.LIFE))
+                || stated.crews().stream().anyMatch(LearnedFixes::isAsked);
         if (!asked) {
             if (name != null) {
                 problems.warn(
                         named.at(),
                         "",
                         "no value is learned from these records, so they change nothing",
-                        "footing learn puts {learned: flats} and {learned: life} into the case");
+                        "footing learn puts {learned: flats}, {learned: life} and learned fixes into the case");
             }
             return stated;
         }
@@ -80,18 +80,19 @@ final class LearnedValues {
         return read(name, folder).map(this::filledIn).orElse(stated);
     }
 
-    private static boolean isLearned(Numbers numbers, Key key) {
+    static boolean isLearned(Numbers numbers, Key key) {
         return numbers.get(key).isPresent() && numbers.origin(key) == Origin.LEARNED;
     }
 
-    private Optional<Records> read(String name, Path beside) {
+    private Optional<Learned> read(String name, Path beside) {
         try {
             Path path = beside.resolve(name).normalize();
             if (Path.of(name).isAbsolute() || !path.startsWith(beside.normalize()) || !Files.isRegularFile(path)) {
                 problems.error(named.at(), name, "no file beside or below this case", "name a file such as log.csv");
                 return Optional.empty();
             }
-            Records records = RecordsFile.read(path, null);
+            Lessons.Taught taught = Lessons.of(path, new CaseBackground(stated), WEAR_LIMIT);
+            Records records = taught.records();
             records.unread().forEach(p -> problems.error(named.at(), name, p.message(), p.advice()));
             if (!records.refused().isEmpty()) {
                 problems.warn(
@@ -100,7 +101,7 @@ final class LearnedValues {
                         records.refused().size() + " of its " + records.rows() + " rows can't be and are left out",
                         "footing learn " + name + " lists them");
             }
-            return records.unread().isEmpty() ? Optional.of(records) : Optional.empty();
+            return records.unread().isEmpty() ? Optional.of(taught.learned()) : Optional.empty();
         } catch (InvalidPathException e) {
             problems.error(named.at(), name, "not the name of a file", "");
         } catch (IOException e) {
@@ -109,9 +110,8 @@ final class LearnedValues {
         return Optional.empty();
     }
 
-    private Case filledIn(Records records) {
+    private Case filledIn(Learned learned) {
         CaseBackground background = new CaseBackground(stated);
-        Learned learned = Learner.learn(records.log(), background, WEAR_LIMIT);
         Case filled = stated;
         for (Case.Machine m : stated.machines()) {
             if (isLearned(m.numbers(), m.flatsKey())) {
@@ -123,7 +123,7 @@ final class LearnedValues {
                 filled = withLife(filled, a, posterior(a.id(), learned, background));
             }
         }
-        return filled;
+        return new LearnedFixes(learned, named, problems).filledIn(filled);
     }
 
     private Spread flats(Case.Machine m, Learned learned) {
@@ -155,13 +155,15 @@ final class LearnedValues {
                 : with;
     }
 
-    /** The posterior's percentiles as a metalog takes them; a middle too far to one side is moved to where it fits. */
     private static Spread threePoint(Posterior p, double per) {
-        double low = p.quantile(0.1) * per;
-        double high = p.quantile(0.9) * per;
-        double at = Metalog.position(low, p.median() * per, high, Bounds.POSITIVE);
+        return threePoint(p.quantile(0.1) * per, p.median() * per, p.quantile(0.9) * per);
+    }
+
+    /** Percentiles as a metalog takes them; a middle too far to one side is moved to where it fits. */
+    static Spread threePoint(double low, double middle, double high) {
+        double at = Metalog.position(low, middle, high, Bounds.POSITIVE);
         double likely = at > 0.17 && at < 0.83
-                ? p.median() * per
+                ? middle
                 : Metalog.valueAt(Math.min(Math.max(at, 0.17), 0.83), low, high, Bounds.POSITIVE);
         return new Metalog(low, likely, high, Bounds.POSITIVE);
     }

@@ -4,9 +4,12 @@ import footing.core.fleet.Case;
 import footing.core.fleet.Input;
 import footing.core.fleet.Key;
 import footing.core.fleet.Numbers;
+import footing.core.fleet.Origin;
 import footing.core.records.Learned;
+import footing.io.form.LearnedForm;
 import footing.io.form.Written;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -60,7 +63,46 @@ public final class LearnedEdit {
                 text = life(text, life.assembly());
             }
         }
+        for (Learned.Fixes fixes : learned.fixes()) {
+            Optional<Case.Crew> crew = stated.crews().stream()
+                    .filter(c -> c.id().equals(fixes.crew()))
+                    .findFirst();
+            text = crew.isPresent() ? fixes(text, crew.get(), fixes) : text;
+        }
         return new Result(text, told);
+    }
+
+    /** All shares of a crew at once, since they add up only together; delays that were written down often enough. */
+    private String fixes(String text, Case.Crew crew, Learned.Fixes seen) {
+        boolean known = seen.shares().stream()
+                .anyMatch(s -> s.count() > 0
+                        && crew.fixes().stream().anyMatch(f -> f.name().equals(s.name())));
+        if (!known) {
+            return text;
+        }
+        Map<String, String> typed = new LinkedHashMap<>();
+        for (int i = 0; i < crew.fixes().size(); i++) {
+            Case.Fix fix = crew.fixes().get(i);
+            put(typed, new Input(Key.FIX_SHARE, crew.id(), Integer.toString(i)), fix.numbers());
+            if (seen.delays().stream()
+                    .anyMatch(d -> d.name().equals(fix.name()) && d.minutes().isPresent())) {
+                put(typed, new Input(Key.DELAY, crew.id(), Integer.toString(i)), fix.numbers());
+            }
+        }
+        if (typed.isEmpty() || !(CaseEdit.set(text, typed) instanceof Edited.Changed changed)) {
+            return text;
+        }
+        typed.forEach((path, value) -> told.add(path + ": " + value));
+        return changed.text();
+    }
+
+    private static void put(Map<String, String> typed, Input input, Numbers numbers) {
+        if (numbers.origin(input.key()) != Origin.LEARNED) {
+            numbers.get(input.key())
+                    .map(s -> Written.spread(input.key().dimension(), s))
+                    .flatMap(s -> LearnedForm.written(input.key(), s))
+                    .ifPresent(value -> typed.put(input.path(), value));
+        }
     }
 
     private String flats(String text, String machine) {
