@@ -109,8 +109,13 @@ class LearnTest {
         Run written = learnForTheCase(bad, "--write", "--leave-out");
         assertThat(written.code()).isZero();
         assertThat(said(written))
-                .contains("1 row not counted", "mower, flats a season on air: ", "by your records; you said ");
-        assertThat(Files.readString(folder.resolve("one.yaml"))).contains("records: log.csv", "{learned: life}");
+                .contains("1 row not counted", "mower, flats a season on air: ", "by your records; you said ")
+                .contains("me, plug on site, ", "by your records beside what was held before; you said 80 %");
+        assertThat(Files.readString(folder.resolve("one.yaml")))
+                .contains("records: log.csv", "{learned: life}", "{learned: share, stated: 20 %}");
+        Run answer = Run.in(folder, "", Letters.ASCII, "assess", "one.yaml", "--quick", "--futures", "300");
+        assertThat(answer.code()).isZero();
+        assertThat(answer.out().replaceAll("\\s+", " ")).contains("from your records");
     }
 
     @Test

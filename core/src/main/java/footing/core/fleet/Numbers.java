@@ -9,8 +9,16 @@ import java.util.TreeMap;
 public record Numbers(Map<Key, Stated> stated) {
     public static final Numbers NONE = new Numbers(Map.of());
 
-    /** A value and its origin. */
-    public record Stated(Spread value, Origin origin) {}
+    /**
+     * A value and its origin.
+     *
+     * @param before what was stated before records took its place; the value itself for all others
+     */
+    public record Stated(Spread value, Origin origin, Spread before) {
+        public Stated(Spread value, Origin origin) {
+            this(value, origin, value);
+        }
+    }
 
     public Numbers {
         stated = Map.copyOf(stated);
@@ -26,6 +34,11 @@ public record Numbers(Map<Key, Stated> stated) {
         return Optional.ofNullable(stated.get(key)).map(Stated::value);
     }
 
+    /** What was stated before records took its place, so that they teach the same however often they are asked. */
+    public Optional<Spread> before(Key key) {
+        return Optional.ofNullable(stated.get(key)).map(Stated::before);
+    }
+
     public Origin origin(Key key) {
         Stated found = stated.get(key);
         return found == null ? Origin.DEFAULT : found.origin();
@@ -34,8 +47,13 @@ public record Numbers(Map<Key, Stated> stated) {
     /** The same with one value put in; its origin stays if it had one. */
     public Numbers with(Key key, Spread value) {
         Map<Key, Stated> changed = new TreeMap<>(stated);
-        Origin origin = stated.containsKey(key) ? origin(key) : Origin.STATED;
-        changed.put(key, new Stated(value, origin));
+        Stated was = stated.get(key);
+        Origin origin = was == null ? Origin.STATED : was.origin;
+        changed.put(
+                key,
+                was != null && origin == Origin.LEARNED
+                        ? new Stated(value, origin, was.before)
+                        : new Stated(value, origin));
         return new Numbers(changed);
     }
 }

@@ -72,6 +72,16 @@ final class CrewReader {
                     item.flag("sealable"),
                     item.numbers(Place.FIX, Origin.STATED)));
         }
+        long learned = fixes.stream()
+                .filter(f -> f.numbers().origin(Key.FIX_SHARE) == Origin.LEARNED)
+                .count();
+        if (learned > 0 && learned < fixes.size()) {
+            problems.error(
+                    list.at(),
+                    "",
+                    learned + " of " + fixes.size() + " shares are learned; they add up only together",
+                    "learn all of them or none: share: {learned: share, stated: 60 %}");
+        }
         if (complete && !fixes.isEmpty()) {
             Shares.checkWhole("the shares of the fixes", sum, list, problems);
         }

@@ -1,7 +1,10 @@
 package footing.io.casefile;
 
 import footing.core.fleet.Case;
+import footing.core.records.Learned;
+import footing.core.records.Learner;
 import footing.core.records.Log;
+import footing.io.records.CaseBackground;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,7 +15,11 @@ public final class Unlearned {
     /** The same case without its records; empty if it takes no number from them. */
     public static Optional<Case> of(Case stated) {
         return FilledIn.isAsked(stated)
-                ? Optional.of(new FilledIn(stated, Log.of(List.of())).filledIn())
+                ? Optional.of(new FilledIn(stated, nothing(stated)).filledIn())
                 : Optional.empty();
+    }
+
+    private static Learned nothing(Case stated) {
+        return Learner.learn(Log.of(List.of()), new CaseBackground(stated), FilledIn.WEAR_LIMIT);
     }
 }

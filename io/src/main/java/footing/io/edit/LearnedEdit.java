@@ -4,12 +4,16 @@ import footing.core.fleet.Case;
 import footing.core.fleet.Input;
 import footing.core.fleet.Key;
 import footing.core.fleet.Numbers;
+import footing.core.fleet.Origin;
 import footing.core.fleet.Values;
 import footing.core.records.Learned;
 import footing.core.records.LifePosterior;
 import footing.core.records.Limits;
+import footing.io.form.LearnedForm;
+import footing.io.form.Written;
 import footing.io.words.TakenInWords;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -63,7 +67,50 @@ public final class LearnedEdit {
                 text = life(text, life);
             }
         }
+        for (Learned.Fixes fixes : learned.fixes()) {
+            Optional<Case.Crew> crew = stated.crews().stream()
+                    .filter(c -> c.id().equals(fixes.crew()))
+                    .findFirst();
+            text = crew.isPresent() ? fixes(text, crew.get(), fixes) : text;
+        }
         return new Result(text, told);
+    }
+
+    /** All shares of a crew at once, since they add up only together; delays that were written down often enough. */
+    private String fixes(String text, Case.Crew crew, Learned.Fixes seen) {
+        boolean known = seen.shares().stream()
+                .anyMatch(s -> s.count() > 0
+                        && crew.fixes().stream().anyMatch(f -> f.name().equals(s.name())));
+        if (!known) {
+            return text;
+        }
+        Map<String, String> typed = new LinkedHashMap<>();
+        List<String> sentences = new ArrayList<>();
+        for (int i = 0; i < crew.fixes().size(); i++) {
+            Case.Fix fix = crew.fixes().get(i);
+            put(typed, sentences, new Input(Key.FIX_SHARE, crew.id(), Integer.toString(i)), fix);
+            if (seen.delays().stream()
+                    .anyMatch(d -> d.name().equals(fix.name()) && d.minutes().isPresent())) {
+                put(typed, sentences, new Input(Key.DELAY, crew.id(), Integer.toString(i)), fix);
+            }
+        }
+        if (typed.isEmpty() || !(CaseEdit.set(text, typed) instanceof Edited.Changed changed)) {
+            return text;
+        }
+        told.addAll(sentences);
+        return changed.text();
+    }
+
+    private static void put(Map<String, String> typed, List<String> sentences, Input input, Case.Fix fix) {
+        Numbers.Stated before = fix.numbers().stated().get(input.key());
+        if (before == null || before.origin() == Origin.LEARNED) {
+            return;
+        }
+        LearnedForm.written(input.key(), Written.spread(input.key().dimension(), before.value()))
+                .ifPresent(value -> {
+                    typed.put(input.path(), value);
+                    sentences.add(TakenInWords.fix(input, fix.name(), before));
+                });
     }
 
     private String flats(String text, Learned.Flats f) {

@@ -78,9 +78,15 @@ public record NumberForm(Key key) implements Form {
     @Override
     public Map<String, Object> schema() {
         Map<String, Object> one = one();
-        if (key.chance() == Chance.NONE) {
-            return described(one);
+        List<Map<String, Object>> ways = new ArrayList<>(List.of(one));
+        if (key.chance() != Chance.NONE) {
+            ways.add(three(one));
         }
+        LearnedForm.word(key).ifPresent(word -> ways.add(learned(word, List.copyOf(ways))));
+        return described(ways.size() == 1 ? one : Map.of("anyOf", ways));
+    }
+
+    private static Map<String, Object> three(Map<String, Object> one) {
         Map<String, Object> values = new LinkedHashMap<>();
         ThreePoint.NAMES.forEach(n -> values.put(n, one));
         Map<String, Object> three = new LinkedHashMap<>();
@@ -88,18 +94,20 @@ public record NumberForm(Key key) implements Form {
         three.put("properties", values);
         three.put("required", ThreePoint.NAMES);
         three.put("additionalProperties", false);
-        Map<String, Object> either = new LinkedHashMap<>();
-        List<Map<String, Object>> ways = new ArrayList<>(List.of(one, three));
-        LearnedForm.word(key).ifPresent(word -> ways.add(learned(word)));
-        either.put("anyOf", ways);
-        return described(either);
+        return three;
     }
 
-    private static Map<String, Object> learned(String word) {
+    /** @param stated the ways to state it, for keys that keep what was stated */
+    private Map<String, Object> learned(String word, List<Map<String, Object>> stated) {
+        Map<String, Object> values = new LinkedHashMap<>();
+        values.put("learned", Map.of("const", word));
+        if (LearnedForm.keepsStated(key)) {
+            values.put("stated", Map.of("anyOf", stated));
+        }
         Map<String, Object> learned = new LinkedHashMap<>();
         learned.put("type", "object");
-        learned.put("properties", Map.of("learned", Map.of("const", word)));
-        learned.put("required", List.of("learned"));
+        learned.put("properties", values);
+        learned.put("required", List.copyOf(values.keySet()));
         learned.put("additionalProperties", false);
         return learned;
     }

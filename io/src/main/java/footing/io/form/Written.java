@@ -33,8 +33,15 @@ public final class Written {
             case MONEY, COUNT -> number(x);
             case METER_HOURS -> number(x) + " h";
             case SHARE -> number(x * 100) + " %";
-            case TIME -> x > 0 && x < 1 ? number(x * 60) + " min" : number(x) + " h";
+            case TIME -> inMinutes(x) ? number(x * 60) + " min" : number(x) + " h";
         };
+    }
+
+    /** Below an hour, and for 65 min, which in hours has no end. */
+    private static boolean inMinutes(double hours) {
+        double minutes = hours * 60;
+        boolean endless = Math.abs(hours * 100 - Math.rint(hours * 100)) > 1e-9;
+        return hours > 0 && (hours < 1 || (endless && Math.abs(minutes - Math.rint(minutes)) < 1e-9));
     }
 
     /** A fixed value or a three-point. */

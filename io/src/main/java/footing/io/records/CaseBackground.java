@@ -136,7 +136,9 @@ public final class CaseBackground implements Background {
                 .map(Case.Crew::fixes)
                 .flatMap(List::stream)
                 .forEach(f -> shares.merge(
-                        f.name(), f.numbers().get(Key.FIX_SHARE).orElseThrow().likely(), Double::sum));
+                        f.name(),
+                        f.numbers().before(Key.FIX_SHARE).orElseThrow().likely(),
+                        Double::sum));
         return shares;
     }
 

@@ -94,7 +94,7 @@ public final class RecordsFile {
         return new Records(name, log, refused, table.rows().size() - 1, columns.ignored(), table.notes(), List.of());
     }
 
-    private static String name(Path file) {
+    static String name(Path file) {
         Path name = file.getFileName();
         return (name == null ? file : name).toString();
     }

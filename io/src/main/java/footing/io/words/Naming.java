@@ -67,7 +67,7 @@ public final class Naming {
     }
 
     /** 'of the flats at the drives' is a share of them. */
-    private static String label(Input input) {
+    static String label(Input input) {
         String label = input.key().label();
         return label.startsWith("of ") ? "share " + label : label;
     }

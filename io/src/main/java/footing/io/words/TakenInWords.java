@@ -25,6 +25,13 @@ public final class TakenInWords {
                 + before.map(b -> before(input.key().dimension(), b)).orElse("nothing was said before") + ".";
     }
 
+    /** What is put in of a fix: what was said of it stays beside what the records tell. */
+    public static String fix(Input input, String name, Numbers.Stated before) {
+        return input.owner() + ", " + name + ", " + Naming.label(input)
+                + ": by your records beside what was held before; "
+                + before(input.key().dimension(), before) + ".";
+    }
+
     /** What can't be put in, as the file doesn't state it itself. */
     public static String stays(Case stated, Input input, Optional<Numbers.Stated> before) {
         return head(stated, input)
