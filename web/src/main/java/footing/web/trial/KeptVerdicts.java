@@ -1,6 +1,5 @@
 package footing.web.trial;
 
-import footing.core.ground.TakenPrint;
 import footing.io.trial.StatedTrial;
 import footing.io.trial.TrialQuote;
 import footing.io.trial.TrialReading;
@@ -31,8 +30,9 @@ class KeptVerdicts {
     private static List<StatedTrial> judged(TrialStore store, String caseId) {
         List<StatedTrial> trials = new ArrayList<>();
         for (StoredTrial trial : store.list(caseId)) {
-            TrialReading reading =
-                    trial.archived() ? null : TrialText.of(trial, store.runs(trial.id())).read();
+            TrialReading reading = trial.archived()
+                    ? null
+                    : TrialText.of(trial, store.runs(trial.id())).read();
             if (reading instanceof TrialReading.Accepted accepted) {
                 trials.add(0, accepted.stated());
             }
