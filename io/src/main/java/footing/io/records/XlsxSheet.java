@@ -8,16 +8,18 @@ import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Pattern;
-import java.util.zip.ZipInputStream;
 import javax.xml.parsers.ParserConfigurationException;
+import org.apache.commons.compress.archivers.zip.ZipArchiveInputStream;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.DateUtil;
-import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.ss.usermodel.RichTextString;
 import org.apache.poi.util.XMLHelper;
 import org.apache.poi.xssf.eventusermodel.ReadOnlySharedStringsTable;
 import org.apache.poi.xssf.eventusermodel.XSSFReader;
@@ -64,7 +66,7 @@ final class XlsxSheet {
     private static void checkUnpacked(byte[] bytes) throws Table.Unreadable {
         long unpacked = 0;
         byte[] some = new byte[1 << 16];
-        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
+        try (ZipArchiveInputStream zip = new ZipArchiveInputStream(new ByteArrayInputStream(bytes))) {
             while (zip.getNextEntry() != null) {
                 for (int n = zip.read(some); n >= 0; n = zip.read(some)) {
                     unpacked += n;
@@ -75,7 +77,7 @@ final class XlsxSheet {
                     }
                 }
             }
-        } catch (IOException | IllegalArgumentException e) {
+        } catch (IOException | RuntimeException e) {
             throw new Table.Unreadable("not a workbook that can be read", SAVE_ANEW);
         }
     }
@@ -96,7 +98,7 @@ final class XlsxSheet {
                 xml.setContentHandler(new XSSFSheetXMLHandler(
                         reader.getStylesTable(),
                         null,
-                        new ReadOnlySharedStringsTable(file),
+                        new Strings(file),
                         rows,
                         new IsoFormatter(from1904(reader)),
                         false));
@@ -112,6 +114,25 @@ final class XlsxSheet {
             return FROM_1904
                     .matcher(new String(book.readNBytes(100_000), StandardCharsets.UTF_8))
                     .find();
+        }
+    }
+
+    /** The workbook's texts; making one anew for each cell that holds it would take half of the time. */
+    private static final class Strings extends ReadOnlySharedStringsTable {
+        private static final int KEPT = 10_000;
+
+        private final Map<Integer, RichTextString> kept = new HashMap<>();
+
+        Strings(OPCPackage file) throws IOException, SAXException {
+            super(file);
+        }
+
+        @Override
+        public RichTextString getItemAt(int index) {
+            if (kept.size() > KEPT) {
+                kept.clear();
+            }
+            return kept.computeIfAbsent(index, super::getItemAt);
         }
     }
 
@@ -134,6 +155,9 @@ final class XlsxSheet {
             }
             if (!(Math.abs(value) < Double.POSITIVE_INFINITY)) {
                 return Double.toString(value);
+            }
+            if (value == Math.rint(value) && Math.abs(value) < 1e15) {
+                return Long.toString((long) value);
             }
             return new BigDecimal(value)
                     .round(new MathContext(15))
@@ -165,8 +189,7 @@ final class XlsxSheet {
 
         @Override
         public void cell(@Nullable String reference, @Nullable String text, @Nullable XSSFComment comment) {
-            int named = reference == null ? cells.size() : new CellReference(reference).getCol();
-            int column = Math.min(Math.max(named, 0), MOST_COLUMNS);
+            int column = Math.min(reference == null ? cells.size() : column(reference), MOST_COLUMNS);
             while (cells.size() <= column) {
                 cells.add("");
             }
@@ -176,6 +199,19 @@ final class XlsxSheet {
             String there = cells.get(column);
             cells.set(column, there.isEmpty() || there.length() > LONGEST ? kept : there + " " + kept);
         }
+    }
+
+    /** The column of a cell such as AB12, from 0: letters as digits of base 26; at most one beyond those kept. */
+    private static int column(String reference) {
+        int column = 0;
+        for (int i = 0; i < reference.length() && column <= MOST_COLUMNS; i++) {
+            char c = Character.toUpperCase(reference.charAt(i));
+            if (c < 'A' || c > 'Z') {
+                break;
+            }
+            column = 26 * column + c - 'A' + 1;
+        }
+        return Math.max(column - 1, 0);
     }
 
     /** Stops the reading where nobody will look at the rest. */
