@@ -2,6 +2,7 @@ package footing.core.records;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
@@ -19,6 +20,8 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
 public final class FlatsTrend {
     private static final int FEWEST = 4;
     private static final double AGREES = 0.1;
+    /** Up to so many gaps every order of them is counted; of more the number of reversals is all but normal. */
+    private static final int EXACT = 40;
 
     private final List<Double> ages;
     private final double hours;
@@ -37,7 +40,7 @@ public final class FlatsTrend {
      * @param atLeast the chance of so many or more if the order of the gaps means nothing
      * @param atMost the chance of so many or fewer
      */
-    public record Reversals(int count, int of, double atLeast, double atMost) {}
+    public record Reversals(long count, long of, double atLeast, double atMost) {}
 
     private FlatsTrend(List<Double> ages, double hours) {
         this.ages = ages;
@@ -83,18 +86,40 @@ public final class FlatsTrend {
         for (int i = 0; i < n; i++) {
             gaps[i] = ages.get(i) - (i == 0 ? 0 : ages.get(i - 1));
         }
-        int count = 0;
-        for (int i = 0; i < n; i++) {
-            for (int j = i + 1; j < n; j++) {
-                count += gaps[i] < gaps[j] ? 1 : 0;
-            }
+        long count = reversals(gaps);
+        long of = (long) n * (n - 1) / 2;
+        if (n > EXACT) {
+            NormalDistribution normal = new NormalDistribution(of / 2.0, Math.sqrt(n * (n - 1.0) * (2 * n + 5.0) / 72));
+            return new Reversals(
+                    count,
+                    of,
+                    1 - normal.cumulativeProbability(count - 0.5),
+                    normal.cumulativeProbability(count + 0.5));
         }
         double[] chances = chances(n);
         double below = 0;
         for (int i = 0; i < count; i++) {
             below += chances[i];
         }
-        return new Reversals(count, n * (n - 1) / 2, 1 - below, below + chances[count]);
+        return new Reversals(count, of, 1 - below, below + chances[(int) count]);
+    }
+
+    /** Pairs of gaps of which the later is the longer, counted from the last gap back by a tree of partial sums. */
+    private static long reversals(double[] gaps) {
+        Sorted sorted = new Sorted(DoubleStream.of(gaps));
+        int[] tree = new int[gaps.length + 1];
+        long count = 0;
+        for (int i = gaps.length - 1; i >= 0; i--) {
+            int later = gaps.length - 1 - i;
+            count += later;
+            for (int rank = sorted.notAbove(gaps[i]); rank > 0; rank -= rank & -rank) {
+                count -= tree[rank];
+            }
+            for (int rank = sorted.below(gaps[i]) + 1; rank < tree.length; rank += rank & -rank) {
+                tree[rank]++;
+            }
+        }
+        return count;
     }
 
     /** The chance of each number of reversals over all orders of n gaps: the i-th gap adds 0 to i − 1 alike. */

@@ -28,7 +28,13 @@ final class History {
 
     private final List<Entry> rows;
     private final List<Double> flatsAt = new ArrayList<>();
+    /** True if a row counts so many flats that they were not written down as they came. */
+    private boolean lumped;
+
     final Meter meter;
+
+    /** More flats in one row have no hour of their own; common practice, no source. */
+    private static final double MOST_AT_ONCE = 10;
 
     /** What a meter resolves; a flat at no age at all would have no likelihood. */
     private static final double FIRST_HOUR = 1;
@@ -145,6 +151,10 @@ final class History {
             return;
         }
         counted += flats;
+        if (flats > MOST_AT_ONCE) {
+            lumped = true;
+            return;
+        }
         for (int i = 0; i < flats && !Double.isNaN(x); i++) {
             flatsAt.add(x);
         }
@@ -159,7 +169,7 @@ final class History {
     /** Of the flats written down one by one; empty if too few have a place in the hours. */
     Optional<FlatsTrend> trend() {
         double watched = hours();
-        return watched > 0
+        return watched > 0 && !lumped
                 ? FlatsTrend.of(
                         flatsAt.stream()
                                 .map(x -> Math.min(Math.max(x - beginHours, FIRST_HOUR), watched))

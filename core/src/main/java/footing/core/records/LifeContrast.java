@@ -79,19 +79,35 @@ public final class LifeContrast {
                 .sorted()
                 .distinct()
                 .toArray();
+        Kind one = new Kind(first);
+        Kind other = new Kind(second);
         List<Moment> moments = new ArrayList<>();
         for (double age : ages) {
-            moments.add(new Moment(
-                    (int) first.stream().filter(l -> isAtRisk(l, age)).count(),
-                    (int) second.stream().filter(l -> isAtRisk(l, age)).count(),
-                    (int) worn(first).filter(t -> t == age).count(),
-                    (int) worn(second).filter(t -> t == age).count()));
+            moments.add(new Moment(one.atRisk(age), other.atRisk(age), one.wornAt(age), other.wornAt(age)));
         }
         return moments;
     }
 
-    private static boolean isAtRisk(Life life, double age) {
-        return life.entry() < age && life.exit() >= age;
+    /** The lives of one kind, to be counted by age. */
+    private static final class Kind {
+        private final Sorted entries;
+        private final Sorted exits;
+        private final Sorted worn;
+
+        Kind(List<Life> lives) {
+            entries = new Sorted(lives.stream().mapToDouble(Life::entry));
+            exits = new Sorted(lives.stream().mapToDouble(Life::exit));
+            worn = new Sorted(worn(lives));
+        }
+
+        /** Sets entered before this age that had not left by it: whoever left had entered. */
+        int atRisk(double age) {
+            return entries.below(age) - exits.below(age);
+        }
+
+        int wornAt(double age) {
+            return worn.notAbove(age) - worn.below(age);
+        }
     }
 
     private static DoubleStream worn(List<Life> lives) {

@@ -3,6 +3,7 @@ package footing.core.records;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
@@ -16,6 +17,8 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  * Lawless, C. Nadeau, Technometrics 37 (1995) 158–168 (both from memory).
  */
 public final class MeanCumulative {
+    private static final int MOST_STEPS = 1_000;
+
     private final List<Step> steps;
 
     /**
@@ -39,22 +42,23 @@ public final class MeanCumulative {
     }
 
     public static MeanCumulative of(List<PowerLaw.Window> windows) {
-        double[] ages = windows.stream()
-                .flatMapToDouble(w -> w.ages().stream().mapToDouble(t -> t))
-                .sorted()
-                .distinct()
-                .toArray();
+        List<Watch> watches = windows.stream().map(Watch::new).toList();
         double[] off = new double[windows.size()];
         double mean = 0;
         List<Step> steps = new ArrayList<>();
-        for (double age : ages) {
-            int atRisk = (int) windows.stream().filter(w -> isWatched(w, age)).count();
-            int flats = windows.stream().mapToInt(w -> flats(w, age)).sum();
+        for (double age : ages(windows)) {
+            int atRisk = 0;
+            int flats = 0;
+            for (Watch w : watches) {
+                w.goTo(age);
+                atRisk += w.watched ? 1 : 0;
+                flats += w.flats;
+            }
             double each = (double) flats / atRisk;
             mean += each;
             for (int i = 0; i < off.length; i++) {
-                PowerLaw.Window w = windows.get(i);
-                off[i] += isWatched(w, age) ? (flats(w, age) - each) / atRisk : 0;
+                Watch w = watches.get(i);
+                off[i] += w.watched ? (w.flats - each) / atRisk : 0;
             }
             double variance = DoubleStream.of(off).map(x -> x * x).sum();
             steps.add(new Step(age, atRisk, flats, mean, Math.sqrt(variance)));
@@ -62,13 +66,48 @@ public final class MeanCumulative {
         return new MeanCumulative(steps);
     }
 
-    private static boolean isWatched(PowerLaw.Window w, double age) {
-        // A flat in the first hour of a watch is put at its beginning.
-        return (w.from() < age || w.ages().contains(age)) && w.to() >= age;
+    /** Ages at which sets went flat; of very many only the last of each of {@value #MOST_STEPS} equal parts. */
+    private static double[] ages(List<PowerLaw.Window> windows) {
+        double[] all = windows.stream()
+                .flatMapToDouble(w -> w.ages().stream().mapToDouble(t -> t))
+                .sorted()
+                .distinct()
+                .toArray();
+        if (all.length <= MOST_STEPS) {
+            return all;
+        }
+        return IntStream.rangeClosed(1, MOST_STEPS)
+                .mapToDouble(k -> all[(int) ((long) k * all.length / MOST_STEPS) - 1])
+                .toArray();
     }
 
-    private static int flats(PowerLaw.Window w, double age) {
-        return (int) w.ages().stream().filter(t -> t == age).count();
+    /** One set, gone through by age. */
+    private static final class Watch {
+        private final double from;
+        private final double to;
+        private final double[] ages;
+        private int next;
+
+        /** Whether it was watched at the age gone to, and the flats it had since the age before. */
+        boolean watched;
+
+        int flats;
+
+        Watch(PowerLaw.Window window) {
+            from = window.from();
+            to = window.to();
+            ages = window.ages().stream().mapToDouble(t -> t).sorted().toArray();
+        }
+
+        void goTo(double age) {
+            flats = 0;
+            while (next < ages.length && ages[next] <= age) {
+                next++;
+                flats++;
+            }
+            // A flat in the first hour of a watch is put at its beginning.
+            watched = (from < age || flats > 0) && (to >= age || flats > 0);
+        }
     }
 
     public List<Step> steps() {

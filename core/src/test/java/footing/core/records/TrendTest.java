@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import footing.core.money.ReferenceValue;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
@@ -93,6 +95,60 @@ class TrendTest {
                 FlatsTrend.of(List.of(1.0, 3.0, 6.0, 10.0), 12).orElseThrow().reversals();
         assertThat(all.count()).isEqualTo(6);
         assertThat(all.atLeast()).isCloseTo(1 / 24.0, within(1e-12));
+    }
+
+    /** Beyond the number of gaps whose orders are counted: pair by pair, and all orders of fifty. */
+    @Test
+    void reversals_manyGaps_agreeWithCountingEach() {
+        double[] gaps = RandomGeneratorFactory.of("L64X128MixRandom")
+                .create(20270303)
+                .doubles(50)
+                .map(u -> 1 + Math.floor(20 * u))
+                .toArray();
+        int pairs = 0;
+        double sum = 0;
+        List<Double> ages = new ArrayList<>();
+        for (int i = 0; i < gaps.length; i++) {
+            for (int j = i + 1; j < gaps.length; j++) {
+                pairs += gaps[i] < gaps[j] ? 1 : 0;
+            }
+            ages.add(sum += gaps[i]);
+        }
+        FlatsTrend.Reversals r = FlatsTrend.of(ages, sum).orElseThrow().reversals();
+        assertThat(r.count()).isEqualTo(pairs);
+        assertThat(r.of()).isEqualTo(50 * 49 / 2);
+        assertThat(r.atMost()).isCloseTo(atMost(50, pairs), within(0.002));
+        assertThat(r.atLeast()).isCloseTo(1 - atMost(50, pairs - 1), within(0.002));
+    }
+
+    /** By the number of orders of n things with k reversals: N(n, k) = N(n, k − 1) + N(n − 1, k) − N(n − 1, k − n). */
+    private static double atMost(int n, int most) {
+        int all = n * (n - 1) / 2;
+        double[] orders = new double[all + 1];
+        orders[0] = 1;
+        for (int m = 2; m <= n; m++) {
+            double[] fewer = orders;
+            orders = new double[all + 1];
+            for (int k = 0; k <= all; k++) {
+                orders[k] = (k > 0 ? orders[k - 1] : 0) + fewer[k] - (k >= m ? fewer[k - m] : 0);
+            }
+        }
+        double sum = Arrays.stream(orders).sum();
+        return Arrays.stream(orders, 0, most + 1).sum() / sum;
+    }
+
+    /** A log as long as can be is gone through in a moment, and its last step is the mean of all. */
+    @Test
+    void of_veryManyFlats_areCountedAll() {
+        List<Double> ages =
+                DoubleStream.iterate(1, x -> x <= 50_000, x -> x + 1).boxed().toList();
+        FlatsTrend.Reversals r = FlatsTrend.of(ages, 50_001).orElseThrow().reversals();
+        assertThat(r.count()).isZero();
+        MeanCumulative mean = MeanCumulative.of(
+                List.of(new PowerLaw.Window(0, 50_001, ages), new PowerLaw.Window(0, 50_001, List.of())));
+        assertThat(mean.steps()).hasSize(1000);
+        assertThat(mean.steps().get(999).mean()).isCloseTo(25_000, within(1e-6));
+        assertThat(mean.steps().get(499).age()).isEqualTo(25_000);
     }
 
     @Test
