@@ -1,10 +1,10 @@
 package footing.cli;
 
-import footing.core.quantity.Length;
 import footing.io.form.Quantity;
 import footing.io.photo.Card;
 import footing.io.photo.PhotoBytes;
 import footing.io.photo.PrintAsked;
+import footing.io.photo.SheetSize;
 import footing.io.photo.Spot;
 import footing.io.photo.Spots;
 import java.io.IOException;
@@ -12,34 +12,26 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** What the photo commands are told: sizes, places in a picture, files. */
 final class PhotoArguments {
-    private static final String NUMBER = "(\\d{1,4}(?:\\.\\d{1,4})?)";
-    private static final Pattern SIZE = Pattern.compile(NUMBER + " ?x ?" + NUMBER + " ?([a-z]{1,2})");
-    private static final Pattern AMOUNT = Pattern.compile(NUMBER + " ?([a-zA-Z]{1,3})");
-    private static final Map<String, String> SHEETS =
-            Map.of("letter", "11x8.5in", "tabloid", "17x11in", "a4", "297x210mm", "a3", "420x297mm");
+    private static final Pattern AMOUNT = Pattern.compile(SheetSize.NUMBER + " ?([a-zA-Z]{1,3})");
 
     private PhotoArguments() {}
 
     static Card card(String option, String text, Card.Place place) throws BadInput {
-        Matcher m = SIZE.matcher(SHEETS.getOrDefault(text.strip(), text.strip()));
-        var unit = m.matches() ? Quantity.LENGTH.unit(m.group(3)).orElse(null) : null;
-        if (unit == null) {
+        SheetSize size = SheetSize.read(text).orElse(null);
+        if (size == null) {
             throw new BadInput(option + " '" + text.strip() + "': a size would fit, or letter, tabloid, a4, a3\n"
                     + "   try: " + option + " 11x8.5in");
         }
-        Length width = new Length(unit.toOwn(Double.parseDouble(m.group(1))));
-        Length height = new Length(unit.toOwn(Double.parseDouble(m.group(2))));
-        if (!Card.isUsable(width) || !Card.isUsable(height)) {
+        if (!Card.isUsable(size.width()) || !Card.isUsable(size.height())) {
             throw new BadInput(option + " '" + text.strip() + "': sides from 2 cm to 5 m (0.8 in to 16 ft) would fit");
         }
-        return new Card(width, height, place);
+        return new Card(size.width(), size.height(), place);
     }
 
     /** A quantity as written, once it is known to be one; dots for none. */

@@ -68,8 +68,8 @@ class Measuring {
 
     /** Measures one print anew, with what is pointed at on it. */
     private void print(Setup setup, Photo photo) {
-        PrintAsked asked = new PrintAsked(
-                card(setup), PrintAsked.Rolling.SHORT_SIDE, spots(photo.corners()), spots(photo.border()));
+        PrintAsked asked =
+                new PrintAsked(card(setup), PhotoSizes.rolling(setup), spots(photo.corners()), spots(photo.border()));
         Seen seen = PrintPhoto.read(photos.content(photo.id()), asked);
         if (seen instanceof PrintSeen print) {
             PrintOutline outline = print.print();

@@ -4,8 +4,9 @@ import footing.core.quantity.Length;
 import footing.core.trial.TrialKind;
 import footing.io.form.Quantity;
 import footing.io.photo.Card;
+import footing.io.photo.PrintAsked;
+import footing.io.photo.SheetSize;
 import footing.io.photo.TurfAsked;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -14,15 +15,12 @@ import java.util.regex.Pattern;
 final class PhotoSizes {
     static final String ADVICE =
             "A size would fit, such as 11x8.5in, or letter, tabloid, a4, a3; with 'beside' behind it if it lies beside"
-                    + " the print.";
+                    + " the print, and 'long' if the tire rolled along its long side.";
     static final String RING_ADVICE = "Two radii would fit, the smaller first, such as 2-9 in.";
 
-    private static final String NUMBER = "(\\d{1,4}(?:\\.\\d{1,4})?)";
-    private static final Pattern SIZE = Pattern.compile(NUMBER + " ?[x×] ?" + NUMBER + " ?([a-z]{1,2})");
-    private static final Pattern RING = Pattern.compile(NUMBER + " ?(?:-|to) ?" + NUMBER + " ?([a-z]{1,2})");
-    private static final String BESIDE = " beside";
-    private static final Map<String, String> SHEETS =
-            Map.of("letter", "11x8.5in", "tabloid", "17x11in", "a4", "297x210mm", "a3", "420x297mm");
+    private static final Pattern RING =
+            Pattern.compile(SheetSize.NUMBER + " ?(?:-|to) ?" + SheetSize.NUMBER + " ?([a-z]{1,2})");
+    private static final Pattern TYPED = Pattern.compile("(.*?)( beside)?( long)?");
 
     private PhotoSizes() {}
 
@@ -37,28 +35,32 @@ final class PhotoSizes {
     /** Empty if it is no size that can be used. */
     static Optional<Card> card(Setup setup) {
         String typed = setup.card().isEmpty() ? usual(setup.kind(), setup.metric()) : setup.card();
-        boolean beside = typed.endsWith(BESIDE) && setup.kind() == TrialKind.PRINT;
-        String size =
-                beside ? typed.substring(0, typed.length() - BESIDE.length()).strip() : typed;
-        Matcher m = SIZE.matcher(SHEETS.getOrDefault(size, size));
-        return lengths(m)
-                .filter(l -> Card.isUsable(l[0]) && Card.isUsable(l[1]))
-                .map(l -> new Card(l[0], l[1], beside ? Card.Place.BESIDE : Card.Place.UNDER));
+        Matcher m = TYPED.matcher(typed);
+        if (!m.matches() || (m.end(1) < typed.length() && setup.kind() != TrialKind.PRINT)) {
+            return Optional.empty();
+        }
+        boolean beside = m.group(2) != null;
+        return SheetSize.read(m.group(1))
+                .filter(s -> Card.isUsable(s.width()) && Card.isUsable(s.height()))
+                .map(s -> new Card(s.width(), s.height(), beside ? Card.Place.BESIDE : Card.Place.UNDER));
+    }
+
+    /** How a tire rolled over what lies on its photo. */
+    static PrintAsked.Rolling rolling(Setup setup) {
+        return setup.card().endsWith(" long") ? PrintAsked.Rolling.LONG_SIDE : PrintAsked.Rolling.SHORT_SIDE;
     }
 
     /** Empty if none is stated, and if it is none that can be used. */
     static Optional<TurfAsked.Ring> ring(Setup setup) {
-        return lengths(RING.matcher(setup.ring()))
-                .filter(l -> l[1].meters() > l[0].meters() && Card.isUsable(l[1]))
-                .map(l -> new TurfAsked.Ring(l[0], l[1]));
-    }
-
-    private static Optional<Length[]> lengths(Matcher m) {
-        if (!m.matches()) {
+        Matcher m = RING.matcher(setup.ring());
+        Quantity.Unit unit = m.matches() ? Quantity.LENGTH.unit(m.group(3)).orElse(null) : null;
+        if (unit == null) {
             return Optional.empty();
         }
-        return Quantity.LENGTH.unit(m.group(3)).map(u -> new Length[] {
-            new Length(u.toOwn(Double.parseDouble(m.group(1)))), new Length(u.toOwn(Double.parseDouble(m.group(2))))
-        });
+        Length inner = new Length(unit.toOwn(Double.parseDouble(m.group(1))));
+        Length outer = new Length(unit.toOwn(Double.parseDouble(m.group(2))));
+        return outer.meters() > inner.meters() && Card.isUsable(outer)
+                ? Optional.of(new TurfAsked.Ring(inner, outer))
+                : Optional.empty();
     }
 }

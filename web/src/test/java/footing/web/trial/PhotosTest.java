@@ -52,6 +52,24 @@ class PhotosTest extends Served {
     }
 
     @Test
+    void print_rolledAlongTheLongSide_hasLengthAndWidthExchanged() throws IOException {
+        byte[] photo = photo("print.jpg");
+        String along = take(begin("length", "letter long"), "photo-mark-1", "print", photo)
+                .body();
+        String across =
+                take(begin("width", "letter"), "photo-mark-2", "print", photo).body();
+        assertThat(value(along)).isNotEmpty().isEqualTo(value(across));
+        assertThat(value(take(begin("length", "letter"), "photo-mark-3", "print", photo)
+                        .body()))
+                .isNotEmpty()
+                .isNotEqualTo(value(along));
+    }
+
+    private static String value(String body) {
+        return body.replaceAll("(?s).*\"value\":\"([^\"]*)\".*", "$1");
+    }
+
+    @Test
     void print_ofTheTrialDay_isMeasuredOnceAndWrittenDownOnceLookedAt() throws IOException {
         String trial = begin("area", "11x8.5in");
         byte[] photo = photo("print.jpg");
