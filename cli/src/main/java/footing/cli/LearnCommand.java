@@ -85,7 +85,7 @@ final class LearnCommand implements Callable<Integer> {
         checkOptions();
         Case stated = caseFile == null
                 ? null
-                : CaseArgument.of(caseFile).read(terminal, err).stated();
+                : CaseArgument.of(caseFile).readForRecords(terminal, err).stated();
         Records records = read();
         checkEnough(records);
         Background background = stated == null ? Background.NONE : new CaseBackground(stated);

@@ -113,8 +113,16 @@ class LearnTest {
                 .contains("me, plug on site, ", "by your records beside what was held before; you said 80 %");
         assertThat(Files.readString(folder.resolve("one.yaml")))
                 .contains("records: log.csv", "{learned: life}", "{learned: share, stated: 20 %}");
-        Run answer = Run.in(folder, "", Letters.ASCII, "assess", "one.yaml", "--quick", "--futures", "300");
-        assertThat(answer.code()).isZero();
+        Run answer = Run.in(
+                folder,
+                "",
+                Letters.ASCII,
+                "assess",
+                folder.resolve("one.yaml").toString(),
+                "--quick",
+                "--futures",
+                "300");
+        assertThat(answer.code()).as(answer.err()).isZero();
         assertThat(answer.out().replaceAll("\\s+", " ")).contains("from your records");
     }
 

@@ -24,7 +24,10 @@ record LearnedView(List<Part> parts) {
         List<Part> parts = new ArrayList<>();
         List<String> flats = new ArrayList<>();
         learned.flats().forEach(f -> flats.add(LearnedWords.flats(f)));
+        learned.crews().forEach(c -> LearnedWords.crew(c).ifPresent(flats::add));
+        learned.trends().forEach(t -> flats.add(LearnedWords.trend(t)));
         flats.add(LearnedWords.wear(learned.wear()));
+        LearnedWords.byAge(learned.wear()).ifPresent(flats::add);
         add(parts, "flats", "Flats by machine", FlatsByMachine.of(learned.flats()), flats);
         int number = 0;
         for (Learned.SetLife life : learned.lives()) {
@@ -36,6 +39,9 @@ record LearnedView(List<Part> parts) {
                     LivesOfSets.of(life, number),
                     List.of(LearnedWords.life(life)));
         }
+        List<String> kinds =
+                learned.contrasts().stream().map(LearnedWords::contrast).toList();
+        add(parts, "kinds", "Which sets last longer", Optional.empty(), kinds);
         List<String> left = new ArrayList<>();
         learned.treads().forEach(t -> left.add(LearnedWords.tread(t)));
         learned.untold().forEach(s -> left.add(LearnedWords.untold(s)));

@@ -34,7 +34,7 @@ class RecordsPagesTest extends InBrowser {
             for (boolean dark : new boolean[] {false, true}) {
                 look(width, dark).setDefaultNavigationTimeout(SOON);
                 open(path + "/records");
-                page().locator(".drawing").first().scrollIntoViewIfNeeded();
+                page().locator(".drawing").all().forEach(Locator::scrollIntoViewIfNeeded);
                 assertThat(page().locator(".drawing canvas").first())
                         .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(SOON));
                 assertAccessible();

@@ -35,6 +35,21 @@ class RecordsTest extends Served {
     }
 
     @Test
+    void sheet_withSetsOfTwoKindsAndFourFlats_tellsWhichLastsAndOfATrend() {
+        visit.handOver("log.csv", LOG.replace("2026-09-30", """
+                2026-06-10,E1,flat,1090,drive,,
+                2026-06-20,E1,flat,1100,drive,,
+                2026-07-01,E1,fit,1120,drive,air,
+                2026-08-01,E1,off,1250,drive,,worn
+                2026-08-01,E1,fit,1250,drive,foam,
+                2026-09-01,E1,off,1390,drive,,worn
+                2026-09-30"""));
+        assertThat(visit.page())
+                .contains("Which sets last longer", "air against foam: can&#39;t tell which lasts longer")
+                .contains("E1: whether flats come more often than they did: can&#39;t tell from 4 flats");
+    }
+
+    @Test
     void sheet_sentTwice_isKeptOnce() {
         visit.handOver("log.csv", LOG);
         visit.handOver("again.csv", LOG);
