@@ -30,7 +30,11 @@ public final class VisorCard {
             "cost",
             "note (by whom)");
 
-    private static final int FLATS = 24;
+    private static final int MOST_FLATS = 24;
+    private static final int FEWEST_FLATS = 8;
+    /** Lines of a page. */
+    private static final int LINES = 33;
+
     private static final int READINGS = 3;
     private static final int MACHINE = 1;
     private static final int EVENT = 2;
@@ -112,7 +116,9 @@ public final class VisorCard {
         out.close().close().open("tbody");
         List<String> known = machines.isEmpty() ? List.of("", "") : machines;
         known.forEach(m -> line(m, "begin"));
-        for (int i = 0; i < FLATS; i++) {
+        int others = known.size() + (machines.isEmpty() ? READINGS : machines.size());
+        int flats = Math.max(FEWEST_FLATS, Math.min(MOST_FLATS, LINES - others));
+        for (int i = 0; i < flats; i++) {
             line(machines.size() == 1 ? machines.get(0) : "", "flat");
         }
         if (machines.isEmpty()) {

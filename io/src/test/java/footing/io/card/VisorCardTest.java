@@ -62,7 +62,8 @@ class VisorCardTest {
         String card = text(pdf(example("quillbrook.yaml"), Paper.LETTER));
         assertThat(card)
                 .contains("Machines: E1, E2, E3, S1, S2, S3, S4, C1, C2.", "What was done: ")
-                .contains("E1 begin", "C2 reading", "Page 1 of");
+                .contains("E1 begin", "C2 reading", "Page 1 of 1");
+        assertThat(text(pdf(example("quillbrook.yaml"), Paper.A4))).contains("Page 1 of 1");
     }
 
     /** Filled in and typed up as it stands, with the left and right of the card. */
